@@ -1,0 +1,41 @@
+/**
+ * The deeds: everything that is done at the bench or to the description, in the past tense. A deed is written once
+ * and never changed; taking one back is another deed that names it.
+ */
+
+/** Name of a deed: the device and its number in that device's sequence, so that ledgers of two devices merge. */
+export type DeedId = `${string}-${number}`;
+
+/** Something done, with nothing of where and when. */
+export type Act =
+  /** The outfit was begun; `description` is the whole outfit as its file spells it. */
+  | { readonly kind: 'outfit-begun'; readonly description: unknown }
+  /** One place in the description was changed. `at` is a JSON Pointer (RFC 6901); `undefined` values are left out. */
+  | { readonly kind: 'described'; readonly at: string; readonly was?: unknown; readonly now?: unknown }
+  /** The card was opened at the bench: the place to come back to, and the beginning of the time spent. */
+  | { readonly kind: 'step-opened'; readonly step: string }
+  | { readonly kind: 'step-done'; readonly step: string }
+  /** A tick of a pair, a set mark or a checked line. */
+  | { readonly kind: 'item-done'; readonly step: string; readonly item: string }
+  /** A touch that counted `add` beads of a line. */
+  | { readonly kind: 'tap'; readonly step: string; readonly item: string; readonly add: number }
+  /** A counted line was finished with `count`; stands for all taps of that line. */
+  | { readonly kind: 'line-closed'; readonly step: string; readonly item: string; readonly count: number }
+  | { readonly kind: 'timer-started'; readonly step: string; readonly item: string; readonly seconds: number }
+  | { readonly kind: 'timer-stopped'; readonly step: string; readonly item: string }
+  /** The maker's own reason for one step before another. */
+  | { readonly kind: 'reason-added'; readonly before: string; readonly after: string; readonly because: string }
+  | { readonly kind: 'reason-waived'; readonly key: string }
+  | { readonly kind: 'note'; readonly step: string; readonly text: string }
+  /** Another deed of the same outfit is taken back. */
+  | { readonly kind: 'undone'; readonly deed: DeedId };
+
+/** A deed as it lies in the ledger. `at` is milliseconds since 1970 UTC by the device's clock. */
+export interface Deed {
+  readonly id: DeedId;
+  readonly device: string;
+  readonly seq: number;
+  readonly at: number;
+  readonly outfit: string;
+  readonly act: Act;
+}

@@ -1,0 +1,36 @@
+import type { DeedId } from './deed.ts';
+
+/** How far one step has got. */
+export interface StepProgress {
+  /** Items done: ticks, marks, checks. */
+  readonly items: ReadonlySet<string>;
+  /** Beads counted, by line. */
+  readonly counts: ReadonlyMap<string, number>;
+  /** Lines that are closed. */
+  readonly closed: ReadonlySet<string>;
+  /** Running or finished timers by item; `startedAt` in ms since 1970. Computed from these, never ticked. */
+  readonly timers: ReadonlyMap<string, { readonly startedAt: number; readonly seconds: number }>;
+  /** When the card was first opened, and when it was done, ms since 1970. */
+  readonly openedAt?: number;
+  readonly doneAt?: number;
+  /** Times of the first and last touch of a count and the number counted between them, for the pace. */
+  readonly countedFrom?: number;
+  readonly countedTo?: number;
+}
+
+/** What the ledger of one outfit adds up to. */
+export interface Progress {
+  readonly outfit: string;
+  /** The description as it stands after all changes, as its file spells it. */
+  readonly description: unknown;
+  /** Steps done, in the order in which they were done. */
+  readonly done: readonly string[];
+  /** The card last opened. */
+  readonly open: string | undefined;
+  readonly steps: ReadonlyMap<string, StepProgress>;
+  readonly added: readonly { readonly before: string; readonly after: string; readonly because: string }[];
+  readonly waived: ReadonlySet<string>;
+  readonly notes: readonly { readonly step: string; readonly text: string; readonly at: number }[];
+  /** The deed that one touch of undo takes back, and its act; none where there is nothing to take back. */
+  readonly undo: { readonly deed: DeedId; readonly kind: string; readonly step: string; readonly item: string } | undefined;
+}
