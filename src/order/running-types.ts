@@ -1,0 +1,56 @@
+import type { Constraint, ConstraintKey, MarkKiller, Step, StepId } from './step.ts';
+
+/** What the ledger says that bears on the order. */
+export interface Standing {
+  /** Steps done, in the order in which they were done. */
+  readonly done: readonly StepId[];
+  /** The maker's own constraints. */
+  readonly added: readonly { readonly before: StepId; readonly after: StepId; readonly because: string }[];
+  /** Constraints that the maker has set aside. */
+  readonly waived: ReadonlySet<ConstraintKey>;
+}
+
+/** A mark that would be gone before it is needed, and what can be done about it. */
+export interface MarkConcern {
+  /** The step that makes the mark. */
+  readonly mark: StepId;
+  /** The step that takes it out. */
+  readonly killer: StepId;
+  readonly by: MarkKiller;
+  /** The step that still needs it. */
+  readonly needed: StepId;
+  /** One sentence: what would happen. */
+  readonly say: string;
+  /** What was put into the order by itself: the step that marks again after the killer. */
+  readonly again: StepId;
+  /** Other markers of the outfit that would live through it, as ids and names. */
+  readonly otherMarkers: readonly { readonly id: string; readonly name: string }[];
+  /** Where in the description the marker is named (JSON Pointer), to change it. */
+  readonly at: string;
+}
+
+/** The whole order of making, derived. Everything the screens show of the order comes from here. */
+export interface Running {
+  readonly steps: ReadonlyMap<StepId, Step>;
+  /** Every step once: those done in the order in which they were done, then the rest as arranged. */
+  readonly sequence: readonly StepId[];
+  /** How many at the head of `sequence` are done. */
+  readonly doneCount: number;
+  /** Steps not done whose every earlier step is done, waits apart. */
+  readonly ready: ReadonlySet<StepId>;
+  /** Constraints in force. */
+  readonly constraints: readonly Constraint[];
+  /** Constraints found but waived by the maker. */
+  readonly waived: readonly Constraint[];
+  readonly concerns: readonly MarkConcern[];
+  /** How often the set-up changes along `sequence`. */
+  readonly changeovers: number;
+}
+
+/** A ring of constraints: nothing in it can come first. */
+export interface Loop {
+  /** The constraints of the ring in order; each one's `after` is the next one's `before`. */
+  readonly ring: readonly Constraint[];
+  /** The whole ring in words, one line a link, and what would open it. */
+  readonly say: string;
+}
