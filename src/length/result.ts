@@ -1,5 +1,7 @@
 /** What a function gives back when the request may not be possible: a value, or what is wrong. */
-export type Result<T, E> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: E };
+export type Result<T, E> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly error: E };
 
 /** A value that was possible. */
 export const good = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value });

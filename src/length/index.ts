@@ -1,0 +1,4 @@
+export * from './length.ts';
+export * from './reading.ts';
+export * from './result.ts';
+export * from './writing.ts';
