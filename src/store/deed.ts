@@ -24,7 +24,12 @@ export type Act =
   | { readonly kind: 'timer-started'; readonly step: string; readonly item: string; readonly seconds: number }
   | { readonly kind: 'timer-stopped'; readonly step: string; readonly item: string }
   /** The maker's own reason for one step before another. */
-  | { readonly kind: 'reason-added'; readonly before: string; readonly after: string; readonly because: string }
+  | {
+      readonly kind: 'reason-added';
+      readonly before: string;
+      readonly after: string;
+      readonly because: string;
+    }
   | { readonly kind: 'reason-waived'; readonly key: string }
   | { readonly kind: 'note'; readonly step: string; readonly text: string }
   /** Another deed of the same outfit is taken back. */
@@ -36,6 +41,11 @@ export interface Deed {
   readonly device: string;
   readonly seq: number;
   readonly at: number;
+  /**
+   * Where the deed stands among the others, ms since 1970, when not at `at`: something newer was already in the ledger
+   * as it was written, because this device's clock is behind or was set back. `at` stays what the clock said.
+   */
+  readonly place?: number;
   readonly outfit: string;
   readonly act: Act;
 }

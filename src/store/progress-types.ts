@@ -1,4 +1,5 @@
 import type { DeedId } from './deed.ts';
+import type { Trail } from './trail.ts';
 
 /** How far one step has got. */
 export interface StepProgress {
@@ -32,5 +33,9 @@ export interface Progress {
   readonly waived: ReadonlySet<string>;
   readonly notes: readonly { readonly step: string; readonly text: string; readonly at: number }[];
   /** The deed that one touch of undo takes back, and its act; none where there is nothing to take back. */
-  readonly undo: { readonly deed: DeedId; readonly kind: string; readonly step: string; readonly item: string } | undefined;
+  readonly undo:
+    | { readonly deed: DeedId; readonly kind: string; readonly step: string; readonly item: string }
+    | undefined;
+  /** The deeds behind all this, for taking one back and for one that comes late. Nothing for a screen to read. */
+  readonly trail?: Trail;
 }

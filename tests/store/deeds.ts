@@ -1,0 +1,73 @@
+import fc from 'fast-check';
+import type { Act, Deed, DeedId } from '../../src/store/deed.ts';
+import type { Progress } from '../../src/store/progress-types.ts';
+
+/** A deed of device `a` with this number, written one second after the one before. */
+export const deed = (seq: number, act: Act, more: Partial<Deed> = {}): Deed => {
+  const device = more.device ?? 'a';
+  return { id: `${device}-${seq}`, device, seq, at: 1_000 * seq, outfit: 'o', act, ...more };
+};
+
+/** The same without the trail, for comparing what a screen sees. */
+export const seen = (progress: Progress): Omit<Progress, 'trail'> => {
+  const { trail: _hidden, ...rest } = progress;
+  return rest;
+};
+
+const name = fc.constantFrom('hem', 'collar', 'constructor', 'cuff');
+const value = fc.oneof(fc.integer(), fc.string(), fc.constant(['x']), fc.constant({ y: 1 }));
+const pointer = fc.constantFrom(
+  '',
+  '/cloth',
+  '/cloth/y',
+  '/list/0',
+  '/list/-',
+  '/constructor',
+  '/a~1b',
+  'broken',
+);
+
+/** Any act but taking back. Steps, items and places are few, so that acts meet. */
+export const anyAct: fc.Arbitrary<Act> = fc.oneof(
+  fc.record({
+    kind: fc.constant('outfit-begun' as const),
+    description: fc.constant({ cloth: {}, list: [1] }),
+  }),
+  fc.record(
+    { kind: fc.constant('described' as const), at: pointer, was: value, now: value },
+    { requiredKeys: ['kind', 'at'] },
+  ),
+  fc.record({ kind: fc.constant('step-opened' as const), step: name }),
+  fc.record({ kind: fc.constant('step-done' as const), step: name }),
+  fc.record({ kind: fc.constant('item-done' as const), step: name, item: name }),
+  fc.record({
+    kind: fc.constant('tap' as const),
+    step: name,
+    item: name,
+    add: fc.integer({ min: 1, max: 4 }),
+  }),
+  fc.record({ kind: fc.constant('line-closed' as const), step: name, item: name, count: fc.nat(200) }),
+  fc.record({ kind: fc.constant('timer-started' as const), step: name, item: name, seconds: fc.nat(900) }),
+  fc.record({ kind: fc.constant('timer-stopped' as const), step: name, item: name }),
+  fc.record({ kind: fc.constant('reason-added' as const), before: name, after: name, because: fc.string() }),
+  fc.record({ kind: fc.constant('reason-waived' as const), key: name }),
+  fc.record({ kind: fc.constant('note' as const), step: name, text: fc.string() }),
+);
+
+const undoneOf = (device: string): fc.Arbitrary<Act> =>
+  fc.record({
+    kind: fc.constant('undone' as const),
+    deed: fc.tuple(fc.constantFrom('a', 'b', device), fc.nat(30)).map(([d, n]): DeedId => `${d}-${n}`),
+  });
+
+/** Deeds of one device in the order of its numbers; clocks stand still, run and are set back. */
+export const anyDeeds = (device: string, maxLength = 30): fc.Arbitrary<Deed[]> =>
+  fc
+    .array(
+      fc.tuple(
+        fc.oneof({ weight: 5, arbitrary: anyAct }, { weight: 1, arbitrary: undoneOf(device) }),
+        fc.nat(40),
+      ),
+      { maxLength },
+    )
+    .map((rows) => rows.map(([act, at], seq) => deed(seq, act, { device, at })));
