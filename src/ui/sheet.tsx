@@ -1,0 +1,37 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useId, useRef } from 'preact/hooks';
+import './sheet.css';
+
+/** A sheet that lies over the card until it is closed. Escape, its button and a touch beside it all close it. */
+export function Sheet(props: {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ComponentChildren;
+}) {
+  const box = useRef<HTMLDialogElement>(null);
+  const id = useId();
+  const { title, onClose, children } = props;
+  useEffect(() => {
+    const dialog = box.current;
+    if (!dialog) return undefined;
+    if (!dialog.open) dialog.showModal();
+    const beside = (event: MouseEvent): void => {
+      if (event.target === dialog) dialog.close();
+    };
+    dialog.addEventListener('click', beside);
+    return () => dialog.removeEventListener('click', beside);
+  }, []);
+  return (
+    <dialog ref={box} class="sheet" aria-labelledby={id} onClose={onClose}>
+      <div class="sheet-inside">
+        <div class="sheet-head">
+          <h2 id={id}>{title}</h2>
+          <button type="button" class="plain" onClick={onClose}>
+            Close
+          </button>
+        </div>
+        {children}
+      </div>
+    </dialog>
+  );
+}
