@@ -48,20 +48,30 @@ export const addUp = (deeds: readonly Deed[], outfit: string = deeds[0]?.outfit 
   );
 
 /**
- * The progress with one more deed; the one handed in stays as it is. Always the same as adding up all deeds anew, so
- * deeds may come late, twice or out of order; a deed of another outfit changes nothing. A deed that comes next costs a
- * copy of its step; one that takes back, or comes late, costs adding up again.
+ * The progress with some more deeds; the one handed in stays as it is. Always the same as adding up all deeds anew, so
+ * deeds may come late, twice or out of order; deeds of another outfit change nothing. A deed that comes next costs a
+ * copy of its step; as soon as one takes back, or comes late, all are added up again, once.
  */
-export const applyDeed = (progress: Progress, deed: Deed): Progress => {
-  if (deed.outfit !== progress.outfit) return progress;
-  const trail = progress.trail ?? emptyTrail();
-  if (!comesNext(trail, deed)) {
-    const deeds = deedsOf(trail);
-    return deeds.some((other) => other.id === deed.id) ? progress : addUp([...deeds, deed], progress.outfit);
-  }
-  const next = trailWith(trail, deed);
-  if (deed.act.kind === 'undone' || trail.undone.has(deed.id)) return foldTrail(progress.outfit, next);
+export const applyDeeds = (progress: Progress, deeds: readonly Deed[]): Progress => {
+  const own = deeds.filter((deed) => deed.outfit === progress.outfit);
+  let trail = progress.trail ?? emptyTrail();
+  let again = false;
+  let next = 0;
   const draft = draftOf(progress);
-  addDeed(draft, deed, undefined);
-  return { ...closeDraft(draft), trail: next };
+  for (const deed of own) {
+    if (!comesNext(trail, deed)) break;
+    again ||= deed.act.kind === 'undone' || trail.undone.has(deed.id);
+    if (!again) addDeed(draft, deed, undefined);
+    trail = trailWith(trail, deed);
+    next++;
+  }
+  if (next === own.length) return again ? foldTrail(progress.outfit, trail) : { ...closeDraft(draft), trail };
+  const there = deedsOf(trail);
+  const names = new Set(there.map((deed) => deed.id));
+  const late = own.slice(next).filter((deed) => !names.has(deed.id));
+  if (late.length > 0) return addUp([...there, ...late], progress.outfit);
+  return again ? foldTrail(progress.outfit, trail) : { ...closeDraft(draft), trail };
 };
+
+/** The progress with one more deed, as {@link applyDeeds}. */
+export const applyDeed = (progress: Progress, deed: Deed): Progress => applyDeeds(progress, [deed]);

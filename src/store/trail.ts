@@ -1,13 +1,14 @@
 import type { Deed, DeedId } from './deed.ts';
 import { compareDeeds, inOrder } from './deed-order.ts';
+import { type Packed, unpack } from './pack.ts';
 
 /**
- * The deeds behind a progress, in their order. What came from a snapshot is unpacked only when it is asked for; what
- * came since is a list that grows, of which this trail sees the first `length`.
+ * The deeds behind a progress, in their order. What came from a snapshot stays packed until it is asked for; what came
+ * since is a list that grows, of which this trail sees the first `length`.
  */
 export interface Trail {
-  /** Deeds of the snapshot that this trail goes on from; called at most now and then, so it may be slow. */
-  readonly earlier: () => readonly Deed[];
+  /** Deeds of the snapshot that this trail goes on from, written short. */
+  readonly packed: readonly Packed[];
   readonly later: Deed[];
   readonly length: number;
   /** Highest number of each device in the trail. */
@@ -18,11 +19,9 @@ export interface Trail {
   readonly undone: ReadonlySet<DeedId>;
 }
 
-const nothing = (): readonly Deed[] => [];
-
 /** A trail with no deeds. */
 export const emptyTrail = (): Trail => ({
-  earlier: nothing,
+  packed: [],
   later: [],
   length: 0,
   heads: new Map(),
@@ -30,11 +29,20 @@ export const emptyTrail = (): Trail => ({
   undone: new Set(),
 });
 
-/** All deeds of a trail in their order. Read it at once and do not keep it: the list may be the one that grows. */
+/** Deeds that came since the snapshot. Read them at once and do not keep the list: it may be the one that grows. */
+export const laterDeeds = (trail: Trail): readonly Deed[] =>
+  trail.later.length === trail.length ? trail.later : trail.later.slice(0, trail.length);
+
+/** Unpacking is asked for at each undo, of the same rows every time. */
+const unpacked = new WeakMap<readonly Packed[], readonly Deed[]>();
+
+/** All deeds of a trail in their order. Read them at once, as {@link laterDeeds}. */
 export const deedsOf = (trail: Trail): readonly Deed[] => {
-  const earlier = trail.earlier();
-  const later = trail.later.length === trail.length ? trail.later : trail.later.slice(0, trail.length);
-  return earlier.length === 0 ? later : [...earlier, ...later];
+  const later = laterDeeds(trail);
+  if (trail.packed.length === 0) return later;
+  const earlier = unpacked.get(trail.packed) ?? unpack(trail.packed);
+  unpacked.set(trail.packed, earlier);
+  return [...earlier, ...later];
 };
 
 /** A trail of these deeds, sorted and each once. */
@@ -46,7 +54,7 @@ export const trailOf = (deeds: readonly Deed[]): Trail => {
     if (deed.seq > (heads.get(deed.device) ?? -1)) heads.set(deed.device, deed.seq);
     if (deed.act.kind === 'undone') undone.add(deed.act.deed);
   }
-  return { earlier: nothing, later, length: later.length, heads, last: later.at(-1), undone };
+  return { packed: [], later, length: later.length, heads, last: later.at(-1), undone };
 };
 
 /** Whether a deed comes after all of a trail, so that it need not be put in further up. */
@@ -59,7 +67,7 @@ export const trailWith = (trail: Trail, deed: Deed): Trail => {
   const later = trail.later.length === trail.length ? trail.later : trail.later.slice(0, trail.length);
   later.push(deed);
   return {
-    earlier: trail.earlier,
+    packed: trail.packed,
     later,
     length: trail.length + 1,
     heads: new Map(trail.heads).set(deed.device, deed.seq),
