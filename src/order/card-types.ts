@@ -63,7 +63,11 @@ export interface DrawnPiece {
   /** Names of the edges that the step is about. */
   readonly picked: readonly string[];
   /** Tucks, lattice, buttonholes: lines inside the piece, each between two points. */
-  readonly lines: readonly { readonly from: Point; readonly to: Point; readonly kind: 'fold' | 'stitch' | 'bead' | 'hole' }[];
+  readonly lines: readonly {
+    readonly from: Point;
+    readonly to: Point;
+    readonly kind: 'fold' | 'stitch' | 'bead' | 'hole';
+  }[];
 }
 
 /** Why a step stands where it does, in sentences. */

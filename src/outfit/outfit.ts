@@ -11,7 +11,7 @@ export interface Outfit {
   readonly about: string;
   /** True for demonstrations: the wearer, the event and the garment are made up. */
   readonly invented: boolean;
-  readonly event: { readonly name: string; /** `yyyy-mm-dd` */ readonly date: string };
+  readonly event: { readonly name: string /** `yyyy-mm-dd` */; readonly date: string };
   /** How lengths are shown unless the maker chooses otherwise. */
   readonly units: 'in' | 'mm';
   readonly cloths: readonly Cloth[];
@@ -120,7 +120,12 @@ export interface Beads {
 
 /** Something done to a piece before or after it is joined. */
 export type Work =
-  | (WorkOn & { readonly kind: 'tucks'; readonly from: string; readonly marker: string; readonly family: TuckFamily })
+  | (WorkOn & {
+      readonly kind: 'tucks';
+      readonly from: string;
+      readonly marker: string;
+      readonly family: TuckFamily;
+    })
   | (WorkOn & {
       readonly kind: 'crossed-tucks';
       readonly from: string;

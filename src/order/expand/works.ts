@@ -1,0 +1,365 @@
+import { published } from '../../cloth/source.ts';
+import type { Looked } from '../../outfit/chains.ts';
+import { edgeName, timesOf } from '../../outfit/chains.ts';
+import type { Cloth, Piece, Work } from '../../outfit/outfit.ts';
+import { type About, type Action, lower, the } from './made.ts';
+
+const crossed = published(
+  'Dress Making, Trade Practical',
+  'c. 2024',
+  'National Instructional Media Institute, p. 207',
+);
+
+/** The steps of a work, in turn. Minutes are a stated guess (common practice, no source) until the maker's own are known. */
+export function actionsOf(work: Work, piece: Piece, cloth: Cloth): readonly Action[] {
+  const it = the(piece);
+  const machine = { station: 'machine', thread: cloth.thread, tool: `needle ${cloth.needle}` } as const;
+  const hand = { station: 'hand', thread: cloth.thread } as const;
+  const basting = { station: 'hand', thread: 'basting' } as const;
+  switch (work.kind) {
+    case 'tucks': {
+      const n = work.family.depths.length;
+      return [
+        {
+          action: 'mark',
+          station: 'mark',
+          say: `Mark ${n} ${n === 1 ? 'tuck' : 'tucks'} on ${it}`,
+          minutes: 2 + 1.5 * n,
+        },
+        {
+          action: 'pin',
+          station: 'pin',
+          say: `Fold on each mark and pin the tucks of ${it}`,
+          minutes: 1.5 * n,
+        },
+        { action: 'stitch', ...machine, say: `Stitch the tucks of ${it}`, minutes: 2 * n },
+        {
+          action: 'press',
+          station: 'iron',
+          say: `Press the tucks of ${it} ${work.family.pressed === 'away' ? 'away from' : 'toward'} the ${work.from} edge`,
+          minutes: 1 + 0.5 * n,
+          because: 'tucks are stitched before they are pressed to one side',
+        },
+      ];
+    }
+    case 'crossed-tucks': {
+      const [a, b] = work.families;
+      return [
+        {
+          action: 'mark',
+          station: 'mark',
+          say: `Mark both directions of tucks on ${it}`,
+          minutes: 4 + 1.5 * (a.depths.length + b.depths.length),
+        },
+        {
+          action: 'pin-1',
+          station: 'pin',
+          say: `Fold and pin all tucks of the first direction on ${it}`,
+          minutes: 1.5 * a.depths.length,
+        },
+        {
+          action: 'stitch-1',
+          ...machine,
+          say: `Stitch all ${a.depths.length} tucks of the first direction on ${it}`,
+          minutes: 2 * a.depths.length,
+        },
+        {
+          action: 'press-1',
+          station: 'iron',
+          say: `Press the first direction flat on ${it}, all one way`,
+          minutes: 1 + 0.5 * a.depths.length,
+        },
+        {
+          action: 'pin-2',
+          station: 'pin',
+          say: `Fold and pin the tucks of the second direction on ${it}`,
+          minutes: 1.5 * b.depths.length,
+          rule: 'one way, press, then the other',
+          because:
+            'all tucks of one direction are stitched and pressed flat before the other direction crosses them',
+          source: crossed,
+        },
+        {
+          action: 'stitch-2',
+          ...machine,
+          say: `Stitch all ${b.depths.length} tucks of the second direction on ${it}`,
+          minutes: 2 * b.depths.length,
+        },
+        {
+          action: 'press-2',
+          station: 'iron',
+          say: `Press the second direction flat on ${it}`,
+          minutes: 1 + 0.5 * b.depths.length,
+        },
+      ];
+    }
+    case 'folded-band':
+      return [
+        { action: 'turn-1', station: 'iron', say: `Press the first turn of the band on ${it}`, minutes: 4 },
+        {
+          action: 'turn-2',
+          station: 'iron',
+          say: `Press the second turn of the band on ${it}`,
+          minutes: 4,
+          because: 'the narrow turn is pressed before the wide one encloses it',
+        },
+        { action: 'stitch', ...machine, say: `Stitch the band of ${it}`, minutes: 6 },
+        { action: 'press', station: 'iron', say: `Press the band of ${it}`, minutes: 2 },
+      ];
+    case 'interfacing':
+      return work.fuse
+        ? [
+            {
+              action: 'sample',
+              station: 'iron',
+              say: `Fuse a sample of ${lower(work.material)} on a scrap of ${lower(cloth.name)}`,
+              minutes: 8,
+            },
+            {
+              action: 'fuse',
+              station: 'iron',
+              say: `Fuse the ${lower(work.material)} to ${it}`,
+              minutes: 6,
+              rule: 'sample first',
+              because: 'a sample shows whether heat and cloth agree before the piece is risked',
+            },
+          ]
+        : [{ action: 'baste', ...basting, say: `Baste the ${lower(work.material)} to ${it}`, minutes: 10 }];
+    case 'applied-tape':
+      return [
+        {
+          action: 'mark',
+          station: 'mark',
+          say: `Mark the line of the ${lower(work.tape)} on ${it}`,
+          minutes: 4,
+        },
+        {
+          action: 'baste',
+          ...basting,
+          say: `Baste the ${lower(work.tape)} along the mark on ${it}`,
+          minutes: 10,
+        },
+        {
+          action: 'stitch',
+          ...machine,
+          say: `Stitch the ${lower(work.tape)} down both sides on ${it}`,
+          minutes: 8,
+          because: 'the tape is basted first, so that it cannot creep under the foot',
+        },
+        {
+          action: 'unbaste',
+          station: 'hand',
+          say: `Take the basting out of the ${lower(work.tape)} on ${it}`,
+          minutes: 3,
+        },
+      ];
+    case 'gather':
+      return [
+        {
+          action: 'mark',
+          station: 'mark',
+          say: `Mark ${work.divide === 4 ? 'quarters' : 'eighths'} on the ${work.edge} edge of ${it}`,
+          minutes: 4,
+        },
+        {
+          action: 'rows',
+          ...machine,
+          tool: `${machine.tool}, longest stitch`,
+          say: `Sew two gathering rows along the ${work.edge} edge of ${it}`,
+          minutes: 5,
+        },
+      ];
+    case 'bind-edge':
+      return [
+        {
+          action: 'stitch',
+          ...machine,
+          say: `Stitch the binding to the ${work.edge} edge of ${it}`,
+          minutes: 8,
+        },
+        {
+          action: 'press',
+          station: 'iron',
+          say: `Press the binding over the ${work.edge} edge of ${it}`,
+          minutes: 6,
+        },
+        { action: 'fasten', ...machine, say: `Stitch the binding down on ${it}`, minutes: 8 },
+      ];
+    case 'press-edge':
+      return [
+        { action: 'press', station: 'iron', say: `Press in the ${work.edge} edge of ${it}`, minutes: 3 },
+      ];
+    case 'stay-stitch':
+      return [
+        { action: 'stitch', ...machine, say: `Stay-stitch the ${work.edge} edge of ${it}`, minutes: 3 },
+      ];
+    case 'buttonholes': {
+      const where = work.top === 'each' ? it : `the ${work.top} ${lower(piece.name)}`;
+      const under =
+        work.top === 'each' ? it : `the ${work.top === 'left' ? 'right' : 'left'} ${lower(piece.name)}`;
+      const foot = { ...machine, tool: `${machine.tool}, buttonhole foot` };
+      return [
+        {
+          action: 'sample',
+          ...foot,
+          say: 'Sew a sample buttonhole through the same layers and try the button in it',
+          minutes: 8,
+        },
+        {
+          action: 'mark',
+          station: 'mark',
+          say: `Mark ${count(work.count, 'buttonhole')} on ${where}`,
+          minutes: 2 + work.count,
+          rule: 'sample first',
+          because: 'the sample gives the length that is marked',
+        },
+        {
+          action: 'stitch',
+          ...foot,
+          say: `Stitch ${count(work.count, 'buttonhole')} on ${where}`,
+          minutes: 3 * work.count,
+        },
+        {
+          action: 'slit',
+          station: 'cut',
+          say: `Slit the ${work.count === 1 ? 'buttonhole' : 'buttonholes'} on ${where}`,
+          minutes: work.count,
+          final: true,
+        },
+        {
+          action: 'mark-buttons',
+          station: 'mark',
+          say: `Lap ${work.top === 'each' ? 'the ends' : 'the fronts'} and mark the ${work.count === 1 ? 'button' : 'buttons'} through the holes on ${under}`,
+          minutes: 1 + work.count,
+          rule: 'buttonhole before button',
+          because: 'buttons marked through the finished holes always meet them',
+        },
+        {
+          action: 'buttons',
+          ...hand,
+          say: `Sew on ${count(work.count, 'button')}, ${under}`,
+          minutes: 4 * work.count,
+        },
+      ];
+    }
+    case 'lattice-beads':
+      return [
+        { action: 'mark', station: 'mark', say: `Mark the lattice on ${it}`, minutes: 30 },
+        {
+          action: 'bead',
+          ...hand,
+          tool: 'beading needle',
+          say: `Sew ${lower(work.line.name)} along the lattice of ${it}`,
+          minutes: 240,
+        },
+        ...(work.cluster
+          ? [
+              {
+                action: 'cluster',
+                ...hand,
+                tool: 'beading needle',
+                say: `Sew a cluster of ${work.cluster.of} ${lower(work.cluster.bead.name)} at each crossing of ${it}`,
+                minutes: 120,
+                because: 'the lines are sewn first, so that the clusters sit on their crossings',
+              } as const,
+            ]
+          : []),
+      ];
+    case 'hem':
+      return [
+        { action: 'level', station: 'pin', say: `Level and turn up the ${lower(work.name)}`, minutes: 12 },
+        { action: 'press', station: 'iron', say: `Press the ${lower(work.name)}`, minutes: 5 },
+        work.by === 'hand'
+          ? { action: 'sew', ...hand, say: `Sew the ${lower(work.name)} by hand`, minutes: 40 }
+          : { action: 'stitch', ...machine, say: `Stitch the ${lower(work.name)}`, minutes: 10 },
+      ];
+    case 'casing':
+      return [
+        { action: 'turn', station: 'pin', say: `Turn and pin the ${lower(work.name)}`, minutes: 6 },
+        {
+          action: 'stitch',
+          ...machine,
+          tool: stretches(cloth) ? stretchTool(cloth) : machine.tool,
+          say: `Stitch the ${lower(work.name)}, leaving an opening`,
+          minutes: 8,
+        },
+        {
+          action: 'elastic',
+          station: 'hand',
+          say: `Thread the elastic through the ${lower(work.name)} and close the opening`,
+          minutes: 10,
+          thread: cloth.thread,
+        },
+      ];
+    case 'ribbon':
+      return [
+        {
+          action: 'thread',
+          station: 'hand',
+          say: `Thread the ribbon through ${work.where} on ${it}`,
+          minutes: 8,
+        },
+      ];
+    case 'own':
+      return work.steps.map((own, i): Action => {
+        const rest = work.steps[i - 1]?.rest ?? 0;
+        return {
+          action: `own-${i + 1}`,
+          station: own.station,
+          say: own.say,
+          minutes: own.minutes,
+          final: own.final,
+          kills: [
+            ...(own.station === 'iron' ? (['heat'] as const) : []),
+            ...(own.wets ? (['water'] as const) : []),
+          ],
+          ...(own.station === 'machine' || own.station === 'hand' ? { thread: cloth.thread } : {}),
+          ...(own.station === 'machine' ? { tool: machine.tool } : {}),
+          ...(rest > 0
+            ? {
+                wait: rest * 60,
+                rule: 'let it rest',
+                because: `${lower(work.steps[i - 1]?.say ?? '')} has to rest first`,
+              }
+            : {}),
+        };
+      });
+  }
+}
+
+const count = (n: number, what: string): string => (n === 1 ? `the ${what}` : `${n} ${what}s`);
+
+/** True for a cloth that gives, which a straight stitch would crack in. */
+export const stretches = (cloth: Cloth): boolean => cloth.stretch.across > 0 || cloth.stretch.along > 0;
+
+/** The needle and stitch for a cloth that gives. Common practice, no source: a ball point and a narrow zigzag. */
+export const stretchTool = (cloth: Cloth): string => `ball point ${cloth.needle}, narrow zigzag`;
+
+/** What a work is about: its pieces, its edges, and how often it is done. */
+export function aboutWork(looked: Looked, work: Work, piece: Piece): About {
+  const along = work.kind === 'hem' || work.kind === 'casing' ? work.along : [];
+  const edges = [
+    ...along.map(edgeName),
+    ...('edge' in work ? [`${work.on}.${work.edge}`] : []),
+    ...('from' in work && (work.kind === 'tucks' || work.kind === 'crossed-tucks')
+      ? [`${work.on}.${work.from}`]
+      : []),
+    ...(work.kind === 'buttonholes' ? [`${work.on}.${work.along}`] : []),
+  ];
+  const oneSided = work.kind === 'buttonholes' && work.top !== 'each';
+  return {
+    garment: looked.garment.id,
+    kind: 'work',
+    id: work.id,
+    name: lower(work.name),
+    pieces: [
+      ...new Set([
+        work.on,
+        ...(work.kind === 'buttonholes' ? work.through : []),
+        ...along.map((ref) => ref.piece),
+      ]),
+    ],
+    edges,
+    times: along.length > 0 ? timesOf(looked, along) : oneSided || piece.cut !== 'pair' ? 1 : 2,
+  };
+}

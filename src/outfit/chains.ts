@@ -1,0 +1,133 @@
+import type { Chain, EdgeRef, Garment, Join, Piece } from './outfit.ts';
+
+/** Name of the edge on which a folded piece is mirrored. */
+export const FOLD = 'fold';
+
+/** A garment with its pieces, edges and joins looked up by name. */
+export interface Looked {
+  readonly garment: Garment;
+  readonly pieces: ReadonlyMap<string, Piece>;
+  /** Edges before and after an edge, going round the piece, by `piece.edge`. */
+  readonly beside: ReadonlyMap<string, readonly [string, string]>;
+  readonly joins: ReadonlyMap<string, Join>;
+}
+
+/** `piece.edge`. */
+export const edgeName = (ref: Pick<EdgeRef, 'piece' | 'edge'>): string => `${ref.piece}.${ref.edge}`;
+
+/** `piece.edge`, with `other:` before it where the mirrored mate is meant: as a file spells it. */
+export const spell = (ref: EdgeRef): string => (ref.other ? `other:${edgeName(ref)}` : edgeName(ref));
+
+/** Looks up everything by name once, so that what follows is quick. */
+export function lookUp(garment: Garment): Looked {
+  const pieces = new Map<string, Piece>();
+  const beside = new Map<string, readonly [string, string]>();
+  for (const piece of garment.pieces) {
+    pieces.set(piece.id, piece);
+    const edges = piece.outline.edges;
+    edges.forEach((edge, i) => {
+      const previous = edges[(i + edges.length - 1) % edges.length];
+      const next = edges[(i + 1) % edges.length];
+      if (previous && next) beside.set(`${piece.id}.${edge.name}`, [previous.name, next.name]);
+    });
+  }
+  return { garment, pieces, beside, joins: new Map(garment.joins.map((join) => [join.id, join])) };
+}
+
+/** True where one edge follows the other round the same piece; over the fold, an edge follows its own mirror image. */
+function adjoin(looked: Looked, a: EdgeRef, b: EdgeRef): boolean {
+  if (a.piece !== b.piece) return false;
+  const beside = looked.beside.get(edgeName(a));
+  if (!beside) return false;
+  if (a.edge === b.edge) return a.other !== b.other && beside.includes(FOLD);
+  return a.other === b.other && beside.includes(b.edge);
+}
+
+/** True where `chain` has an edge that meets `ref` at a corner. */
+const meets = (looked: Looked, chain: Chain, ref: EdgeRef): boolean => {
+  const beside = looked.beside.get(edgeName(ref));
+  return beside !== undefined && chain.some((c) => c.piece === ref.piece && beside.includes(c.edge));
+};
+
+/**
+ * How two neighbours in a chain come to lie end to end: `one` on the same piece (or sewn in turn, where edges of one
+ * piece stand apart), by the joins that sew the pieces together at that corner, or not at all (an empty list).
+ */
+export function link(looked: Looked, a: EdgeRef, b: EdgeRef, carrying?: string): 'one' | readonly Join[] {
+  const samePiece = a.piece === b.piece && a.other === b.other;
+  if (samePiece || adjoin(looked, a, b)) return 'one';
+  return looked.garment.joins.filter(
+    (join) =>
+      join.id !== carrying &&
+      ((meets(looked, join.this, a) && meets(looked, join.to, b)) ||
+        (meets(looked, join.this, b) && meets(looked, join.to, a))),
+  );
+}
+
+/** A place where one chain passes over a join. */
+export interface Crossing {
+  readonly from: EdgeRef;
+  readonly to: EdgeRef;
+  /** The joins that make the two edges one run; empty where nothing does, and the chain is broken there. */
+  readonly over: readonly Join[];
+}
+
+/** Every place where a chain passes from one piece to another, in order along it; a ring also passes from end to start. */
+export function crossings(
+  looked: Looked,
+  chain: Chain,
+  ring: boolean,
+  carrying?: string,
+): readonly Crossing[] {
+  const found: Crossing[] = [];
+  const last = ring ? chain.length : chain.length - 1;
+  for (let i = 0; i < last; i += 1) {
+    const a = chain[i];
+    const b = chain[(i + 1) % chain.length];
+    if (!a || !b) continue;
+    // A ring of one edge closes on itself: the two ends of a sleeve cap meet at the sleeve's own long seam.
+    const over = ring && chain.length === 1 ? closers(looked, a, carrying) : link(looked, a, b, carrying);
+    if (over !== 'one') found.push({ from: a, to: b, over });
+  }
+  return found;
+}
+
+/** Joins between the two edges that flank `ref` on one piece: they close it into a ring. */
+const closers = (looked: Looked, ref: EdgeRef, carrying?: string): readonly Join[] => {
+  const [before, after] = looked.beside.get(edgeName(ref)) ?? [];
+  const isOn = (chain: Chain, edge: string | undefined) =>
+    chain.some((c) => c.piece === ref.piece && c.edge === edge);
+  return looked.garment.joins.filter(
+    (join) =>
+      join.id !== carrying &&
+      ((isOn(join.this, before) && isOn(join.to, after)) ||
+        (isOn(join.this, after) && isOn(join.to, before))),
+  );
+};
+
+/** Pieces that a join holds: both chains, the trims caught and the cover. */
+export function piecesOf(join: Join): readonly string[] {
+  const all = [
+    ...join.this,
+    ...join.to,
+    ...join.catches.map((c) => c.trim),
+    ...(join.cover ? [join.cover] : []),
+  ];
+  return [...new Set(all.map((ref) => ref.piece))];
+}
+
+/**
+ * 1 where a join (or a work along a chain) is done once: it runs over both sides, or no piece in it has a left and a
+ * right; 2 where the same is done left and right.
+ */
+export function timesOf(looked: Looked, ...chains: readonly Chain[]): 1 | 2 {
+  const refs = chains.flat();
+  if (refs.some((ref) => ref.other)) return 1;
+  const twice = refs.some((ref) => {
+    const piece = looked.pieces.get(ref.piece);
+    if (!piece || piece.cut === 'one') return false;
+    if (piece.cut === 'pair') return true;
+    return !looked.beside.get(edgeName(ref))?.includes(FOLD);
+  });
+  return twice ? 2 : 1;
+}

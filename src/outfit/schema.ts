@@ -1,0 +1,319 @@
+import * as v from 'valibot';
+import { inches, type Length, mm } from '../length/length.ts';
+import { readLength } from '../length/reading.ts';
+import type { EdgeRef } from './outfit.ts';
+
+/** The marker and version that every outfit file begins with. */
+export const FORMAT = 'slipbaste-outfit';
+export const VERSION = 1;
+
+/** Longest list, longest text and deepest number that a file may hold; a guard against files made to hang the app. */
+const MANY = 500;
+const LONG = 2000;
+
+const id = v.pipe(
+  v.string('must be text'),
+  v.regex(/^[a-z0-9][a-z0-9-]{0,63}$/, 'must be small letters, digits and hyphens, such as `side-front`'),
+  v.description('small letters, digits and hyphens'),
+);
+const text = v.pipe(v.string('must be text'), v.maxLength(LONG, `must not be longer than ${LONG} letters`));
+const name = v.pipe(text, v.minLength(1, 'must not be empty'));
+const list = <T extends v.GenericSchema>(item: T) =>
+  v.pipe(
+    v.array(item, 'must be a list, in [ ]'),
+    v.maxLength(MANY, `must not have more than ${MANY} entries`),
+  );
+
+/** A length as people write it, with its unit: `4 3/8 in`, `11.1 cm`. */
+const length = v.pipe(
+  v.string('must be a length in quotes, such as "4 3/8 in" or "111 mm"'),
+  v.maxLength(40, 'is too long for a length'),
+  v.rawTransform<string, Length>(({ dataset, addIssue, NEVER }) => {
+    if (!/[a-z"″′'”]/i.test(dataset.value)) {
+      addIssue({
+        message: `\`${dataset.value}\` has no unit; write for example "${dataset.value} in" or "${dataset.value} mm"`,
+      });
+      return NEVER;
+    }
+    const read = readLength(dataset.value, 'mm');
+    if (read.ok) return read.value;
+    addIssue({ message: read.error });
+    return NEVER;
+  }),
+  v.description('a length with its unit, such as "4 3/8 in" or "111 mm"'),
+);
+const positive = v.pipe(
+  length,
+  v.check((l: Length) => l > 0, 'must be more than nothing'),
+);
+const notNegative = v.pipe(
+  length,
+  v.check((l: Length) => l >= 0, 'must not be negative'),
+);
+
+/** `piece.edge`, or `other:piece.edge` for the mirrored mate. */
+const edgeRef = v.pipe(
+  v.string('must be text such as "back.side"'),
+  v.regex(
+    /^(other:)?[a-z0-9][a-z0-9-]*\.[a-z0-9][a-z0-9-]*$/,
+    'must be a piece and an edge with a dot between, such as "back.side", or "other:back.side" for the mirrored mate',
+  ),
+  v.transform((written: string): EdgeRef => {
+    const other = written.startsWith('other:');
+    const [piece = '', edge = ''] = written.slice(other ? 6 : 0).split('.');
+    return { piece, edge, other };
+  }),
+);
+const chain = v.pipe(list(edgeRef), v.minLength(1, 'must name at least one edge'));
+
+const number = (least: number, most: number) =>
+  v.pipe(
+    v.number('must be a number'),
+    v.finite('must be a number'),
+    v.minValue(least, `must be at least ${least}`),
+    v.maxValue(most, `must be at most ${most}`),
+  );
+const whole = (least: number, most: number) =>
+  v.pipe(number(least, most), v.integer('must be a whole number'));
+const oneOf = <const T extends readonly string[]>(words: T) =>
+  v.picklist(words, `must be one of: ${words.map((w) => `"${w}"`).join(', ')}`);
+
+const pair = v.tuple([number(-100_000, 100_000), number(-100_000, 100_000)], 'must be two numbers, [x, y]');
+const curve = v.tuple(
+  [
+    number(-100_000, 100_000),
+    number(-100_000, 100_000),
+    number(-100_000, 100_000),
+    number(-100_000, 100_000),
+  ],
+  'must be four numbers: the two handles of the curve, [x1, y1, x2, y2]',
+);
+const outline = v.pipe(
+  v.object({
+    unit: oneOf(['in', 'mm']),
+    start: pair,
+    edges: v.pipe(
+      list(v.object({ name: id, to: pair, curve: v.exactOptional(curve) })),
+      v.minLength(3, 'must have at least three edges'),
+    ),
+  }),
+  v.transform(({ unit, start, edges }) => {
+    const at = (x: number, y: number) =>
+      unit === 'in' ? { x: inches(x), y: inches(y) } : { x: mm(x), y: mm(y) };
+    return {
+      start: at(...start),
+      edges: edges.map((edge) => ({
+        name: edge.name,
+        segments: [
+          edge.curve
+            ? {
+                kind: 'curve' as const,
+                first: at(edge.curve[0], edge.curve[1]),
+                second: at(edge.curve[2], edge.curve[3]),
+                to: at(...edge.to),
+              }
+            : { kind: 'line' as const, to: at(...edge.to) },
+        ],
+      })),
+    };
+  }),
+);
+
+const cloth = v.object({
+  id,
+  name,
+  width: positive,
+  fibre: name,
+  stretch: v.optional(v.object({ across: number(0, 400), along: number(0, 400) }), { across: 0, along: 0 }),
+  iron: v.picklist([0, 110, 150, 200], 'must be 110, 150 or 200 (one, two, three dots), or 0 for no iron'),
+  oneWay: v.optional(v.boolean('must be true or false'), false),
+  thread: name,
+  needle: name,
+});
+const marker = v.object({
+  id,
+  name,
+  kind: oneOf(['chalk', 'thread', 'heat-fading', 'air-fading', 'water-fading']),
+});
+const piece = v.object({
+  id,
+  name,
+  cloth: id,
+  cut: oneOf(['one', 'pair', 'fold']),
+  unit: v.exactOptional(id),
+  allowance: notNegative,
+  cutAfterWork: v.optional(v.boolean('must be true or false'), false),
+  outline,
+});
+
+const family = v.object({
+  depths: v.pipe(list(positive), v.minLength(1, 'must have at least one depth')),
+  spacing: positive,
+  first: notNegative,
+  angle: v.optional(number(-90, 90), 0),
+  pressed: v.optional(oneOf(['away', 'toward']), 'away'),
+});
+const latticeFamily = v.object({ angle: number(-90, 90), spacing: positive });
+const beads = v.object({ name, length: positive, atATime: v.picklist([1, 2], 'must be 1 or 2') });
+const on = { id, name, on: id };
+const work = v.variant(
+  'kind',
+  [
+    v.object({ kind: v.literal('tucks'), ...on, from: id, marker: id, family }),
+    v.object({
+      kind: v.literal('crossed-tucks'),
+      ...on,
+      from: id,
+      marker: id,
+      families: v.tuple([family, family]),
+    }),
+    v.object({
+      kind: v.literal('folded-band'),
+      ...on,
+      edge: id,
+      firstTurn: v.optional(positive, '1/2 in'),
+      secondTurn: v.optional(positive, '1 in'),
+    }),
+    v.object({
+      kind: v.literal('interfacing'),
+      ...on,
+      material: name,
+      fuse: v.exactOptional(
+        v.object({ degrees: number(80, 230), seconds: number(1, 120), coolMinutes: number(0, 120) }),
+      ),
+    }),
+    v.object({
+      kind: v.literal('applied-tape'),
+      ...on,
+      edge: id,
+      inset: notNegative,
+      tape: name,
+      marker: id,
+    }),
+    v.object({
+      kind: v.literal('gather'),
+      ...on,
+      edge: id,
+      fullness: v.optional(number(1, 6), 2.5),
+      divide: v.optional(v.picklist([4, 8], 'must be 4 or 8'), 4),
+      marker: id,
+    }),
+    v.object({ kind: v.literal('bind-edge'), ...on, edge: id, strip: positive }),
+    v.object({ kind: v.literal('press-edge'), ...on, edge: id, turn: positive }),
+    v.object({ kind: v.literal('stay-stitch'), ...on, edge: id }),
+    v.object({
+      kind: v.literal('buttonholes'),
+      ...on,
+      through: v.optional(list(id), []),
+      along: id,
+      count: whole(1, 100),
+      first: notNegative,
+      last: notNegative,
+      held: v.exactOptional(positive),
+      from: name,
+      button: v.object({ diameter: positive, thickness: notNegative }),
+      direction: oneOf(['along', 'across']),
+      top: oneOf(['left', 'right', 'each']),
+      marker: id,
+    }),
+    v.object({
+      kind: v.literal('lattice-beads'),
+      ...on,
+      families: v.tuple([latticeFamily, latticeFamily]),
+      line: beads,
+      cluster: v.exactOptional(v.object({ of: whole(1, 12), bead: beads })),
+      marker: id,
+    }),
+    v.object({
+      kind: v.literal('hem'),
+      ...on,
+      along: chain,
+      ring: v.optional(v.boolean('must be true or false'), false),
+      turn: positive,
+      by: oneOf(['hand', 'machine']),
+      hang: v.optional(number(0, 240), 0),
+    }),
+    v.object({
+      kind: v.literal('casing'),
+      ...on,
+      along: chain,
+      ring: v.optional(v.boolean('must be true or false'), false),
+      turn: positive,
+      elastic: positive,
+    }),
+    v.object({ kind: v.literal('ribbon'), ...on, ribbon: positive, where: name }),
+    v.object({
+      kind: v.literal('own'),
+      ...on,
+      when: oneOf(['flat', 'free', 'late']),
+      steps: v.pipe(
+        list(
+          v.object({
+            say: name,
+            station: oneOf(['cut', 'mark', 'pin', 'machine', 'overlocker', 'iron', 'hand', 'try-on']),
+            minutes: number(0, 6000),
+            rest: v.optional(number(0, 20_160), 0),
+            final: v.optional(v.boolean('must be true or false'), false),
+            wets: v.optional(v.boolean('must be true or false'), false),
+          }),
+        ),
+        v.minLength(1, 'must have at least one step'),
+      ),
+    }),
+  ],
+  'must be one of the kinds of work: tucks, crossed-tucks, folded-band, interfacing, applied-tape, gather, bind-edge, press-edge, stay-stitch, buttonholes, lattice-beads, hem, casing, ribbon, own',
+);
+
+const join = v.object({
+  id,
+  name,
+  this: chain,
+  to: chain,
+  seam: v.optional(oneOf(['plain', 'stretch', 'turned', 'ends', 'covered', 'bound', 'laid-on']), 'plain'),
+  depth: positive,
+  catches: v.optional(
+    list(v.object({ trim: edgeRef, basteTo: v.optional(oneOf(['this', 'to']), 'this'), depth: positive })),
+    [],
+  ),
+  cover: v.exactOptional(edgeRef),
+  ring: v.optional(v.boolean('must be true or false'), false),
+  closes: v.optional(v.boolean('must be true or false'), false),
+  worked: v.optional(oneOf(['flat', 'round']), 'flat'),
+  tacked: v.optional(v.boolean('must be true or false'), false),
+  stopsAt: v.exactOptional(name),
+  finish: v.optional(oneOf(['none', 'overlock', 'pinked']), 'none'),
+});
+const gate = v.object({
+  id,
+  name,
+  after: v.optional(list(id), []),
+  tack: v.optional(list(id), []),
+  checks: v.pipe(list(name), v.minLength(1, 'must name at least one thing to look at')),
+});
+const garment = v.object({
+  id,
+  name,
+  pieces: v.pipe(list(piece), v.minLength(1, 'must have at least one piece')),
+  works: v.optional(list(work), []),
+  joins: v.optional(list(join), []),
+  gates: v.optional(list(gate), []),
+});
+
+/** The shape of an outfit file; what the names in it must agree about is checked in `reading.ts`. */
+export const outfitSchema = v.object({
+  $schema: v.exactOptional(text),
+  format: v.literal(FORMAT, `must be "${FORMAT}": this is not an outfit file`),
+  version: v.literal(VERSION, `must be ${VERSION}: this app reads version ${VERSION} of outfit files`),
+  id,
+  name,
+  about: v.optional(text, ''),
+  invented: v.optional(v.boolean('must be true or false'), false),
+  event: v.object({
+    name,
+    date: v.pipe(v.string('must be text'), v.isoDate('must be a date such as "2027-05-29"')),
+  }),
+  units: v.optional(oneOf(['in', 'mm']), 'mm'),
+  cloths: v.pipe(list(cloth), v.minLength(1, 'must name at least one cloth')),
+  markers: v.pipe(list(marker), v.minLength(1, 'must name at least one marker')),
+  garments: v.pipe(list(garment), v.minLength(1, 'must have at least one garment')),
+});
