@@ -1,0 +1,227 @@
+import type { IDBPDatabase } from 'idb';
+import { connection } from './connection.ts';
+import type { Act, Deed, DeedId } from './deed.ts';
+import { inOrder } from './deed-order.ts';
+import { deedsPast, sumUp } from './ledger-reading.ts';
+import { LEDGER_VERSION, type LedgerSchema, type OutfitEntry, upgradeLedger } from './ledger-schema.ts';
+import { entryWith, keyOf, mergeOutfit, sameDeed } from './ledger-writing.ts';
+import type { Progress } from './progress-types.ts';
+import { takeSnapshot } from './snapshot.ts';
+import { type Tx, within } from './transaction.ts';
+import { Trouble, troubleOf } from './trouble.ts';
+
+/** How to open a ledger. */
+export interface LedgerOptions {
+  /** Name of the database. */
+  readonly name?: string;
+  /** How long the browser may take to open the database before it is tried again, and then given up, ms. */
+  readonly timeoutMs?: number;
+  /** Told of trouble in words for the maker, also where it passed by itself or nobody waits for a result. */
+  readonly onTrouble?: (trouble: Trouble) => void;
+  /** Told of deeds that another tab has written down, for `applyDeeds`. */
+  readonly onOthers?: (deeds: readonly Deed[]) => void;
+  /** The device's clock, ms since 1970. */
+  readonly now?: () => number;
+  /** A snapshot is taken after so many deeds. */
+  readonly snapshotEvery?: number;
+}
+
+/** What came of merging deeds into the ledger. */
+export interface Merged {
+  readonly added: number;
+  /** There already, the same. */
+  readonly already: number;
+  /** There already under the same name, but different; those in the ledger stay as they are. */
+  readonly conflicts: readonly DeedId[];
+}
+
+/** The ledger of this device. Everything that fails rejects with a `Trouble`. */
+export interface Ledger {
+  /** Name of this device, made once, by chance, and kept with the deeds. */
+  readonly device: string;
+  /** Writes acts down, all or none. Done when they lie on the disk as far as the browser can say. */
+  readonly write: (outfit: string, acts: readonly Act[]) => Promise<readonly Deed[]>;
+  /** What the ledger of an outfit adds up to; empty for an outfit that it does not know. */
+  readonly load: (outfit: string) => Promise<Progress>;
+  /** The outfits in the ledger, the one worked on last first. */
+  readonly outfits: () => Promise<readonly OutfitEntry[]>;
+  /** All deeds of an outfit in their order. */
+  readonly deeds: (outfit: string) => Promise<readonly Deed[]>;
+  /** Puts deeds of other devices, or of a backup, among those that are here, all or none. */
+  readonly merge: (deeds: readonly Deed[]) => Promise<Merged>;
+  readonly close: () => void;
+}
+
+const ERASED =
+  'The browser has thrown the ledger away while it was open. What is on the screen is no longer on this device; import the last backup.';
+
+/** Four random words of 16 bits in hexadecimal: two devices of one maker never meet. */
+const newDevice = (): string =>
+  Array.from(crypto.getRandomValues(new Uint16Array(4)), (word) => word.toString(16).padStart(4, '0')).join(
+    '',
+  );
+
+/** Opens the ledger, making it when there is none. Rejects with a `Trouble` when the browser will not. */
+export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> => {
+  const { name = 'slipbaste', timeoutMs = 4_000, now = Date.now, snapshotEvery = 500 } = options;
+  const onTrouble = options.onTrouble ?? (() => undefined);
+  const { use, close } = connection<LedgerSchema>({
+    name,
+    version: LEDGER_VERSION,
+    upgrade: upgradeLedger,
+    timeoutMs,
+    onTrouble,
+  });
+  const tabs = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(`${name} ledger`);
+  let closed = false;
+  const tell = (deeds: readonly Deed[]): void => {
+    if (deeds.length > 0 && !closed) tabs?.postMessage(deeds);
+  };
+  if (tabs !== undefined) tabs.onmessage = (event) => options.onOthers?.(event.data as readonly Deed[]);
+
+  let device: string | undefined;
+  /** This device's name and next number, made where there are none. */
+  const numbers = async (tx: Tx<'readwrite'>): Promise<{ readonly name: string; readonly next: number }> => {
+    const there = await tx.objectStore('device').get('this');
+    if (there !== undefined) {
+      device = there.name;
+      return there;
+    }
+    if (device !== undefined) onTrouble(new Trouble('erased', ERASED));
+    // A new name: the numbers of the old one have been given.
+    device = newDevice();
+    return { name: device, next: 0 };
+  };
+
+  const writeIn = async (tx: Tx<'readwrite'>, outfit: string, acts: readonly Act[], at: number) => {
+    const [mine, entry] = await Promise.all([numbers(tx), tx.objectStore('outfits').get(outfit)]);
+    const newest = entry?.newest ?? -Infinity;
+    const written = acts.map((act, i): Deed => {
+      const seq = mine.next + i;
+      const deed: Deed = { id: `${mine.name}-${seq}`, device: mine.name, seq, at, outfit, act };
+      return newest > at ? { ...deed, place: newest + 1 } : deed;
+    });
+    return { mine, entry, written };
+  };
+
+  const snapshotting = new Set<string>();
+  const takeOne = async (outfit: string): Promise<void> => {
+    if (snapshotting.has(outfit)) return;
+    snapshotting.add(outfit);
+    try {
+      await use((db) =>
+        // Reading and writing in one transaction: no merge can come between and be left out for good.
+        within(db, ['deeds', 'snapshots', 'outfits'], 'readwrite', async (tx) => {
+          const [progress, entry] = await Promise.all([
+            sumUp(tx, outfit),
+            tx.objectStore('outfits').get(outfit),
+          ]);
+          if (entry === undefined || (progress.trail?.length ?? 0) < snapshotEvery) return;
+          await Promise.all([
+            tx.objectStore('snapshots').put(takeSnapshot(progress), outfit),
+            tx.objectStore('outfits').put({ ...entry, since: 0 }),
+          ]);
+        }),
+      );
+    } catch (cause) {
+      // Nobody waits for a snapshot, and none is needed: the deeds are all there.
+      onTrouble(troubleOf(cause));
+    } finally {
+      snapshotting.delete(outfit);
+    }
+  };
+
+  const write: Ledger['write'] = async (outfit, acts) => {
+    if (acts.length === 0) return [];
+    const at = now();
+    let tried: readonly Deed[] | undefined;
+    let since = 0;
+    const written = await use((db) =>
+      within(db, ['deeds', 'outfits', 'device'], 'readwrite', async (tx) => {
+        const first = tried?.[0];
+        // The connection broke in the middle: it may have been written down all the same, and must not be twice.
+        if (first !== undefined && sameDeed(await tx.objectStore('deeds').get(keyOf(first)), first))
+          return tried ?? [];
+        const { mine, entry, written: deeds } = await writeIn(tx, outfit, acts, at);
+        tried = deeds;
+        const next = entryWith(entry, outfit, deeds);
+        since = next.since;
+        await Promise.all([
+          ...deeds.map((deed) => tx.objectStore('deeds').add(deed)),
+          tx.objectStore('outfits').put(next),
+          tx.objectStore('device').put({ name: mine.name, next: mine.next + deeds.length }, 'this'),
+        ]);
+        return deeds;
+      }),
+    );
+    tell(written);
+    if (since >= snapshotEvery) void takeOne(outfit);
+    return written;
+  };
+
+  const merge: Ledger['merge'] = async (deeds) => {
+    const outfits = [...new Set(deeds.map((deed) => deed.outfit))];
+    const { fresh, conflicts } = await use((db) =>
+      within(db, ['deeds', 'snapshots', 'outfits', 'device'], 'readwrite', async (tx) => {
+        const all: { fresh: Deed[]; conflicts: DeedId[] } = { fresh: [], conflicts: [] };
+        for (const outfit of outfits) {
+          const one = await mergeOutfit(
+            tx,
+            outfit,
+            deeds.filter((deed) => deed.outfit === outfit),
+          );
+          for (const deed of one.fresh) all.fresh.push(deed);
+          all.conflicts.push(...one.conflicts);
+        }
+        // Own deeds come back from a backup; their numbers must not be given again.
+        const mine = await numbers(tx);
+        let { next } = mine;
+        for (const deed of all.fresh) if (deed.device === mine.name) next = Math.max(next, deed.seq + 1);
+        if (next > mine.next) await tx.objectStore('device').put({ name: mine.name, next }, 'this');
+        return all;
+      }),
+    );
+    tell(fresh);
+    if (fresh.length >= snapshotEvery) for (const outfit of outfits) void takeOne(outfit);
+    return { added: fresh.length, already: deeds.length - fresh.length - conflicts.length, conflicts };
+  };
+
+  const read = <T>(stores: ('deeds' | 'snapshots' | 'outfits')[], work: (tx: Tx<'readonly'>) => Promise<T>) =>
+    use((db: IDBPDatabase<LedgerSchema>) => within(db, stores, 'readonly', work));
+
+  const shut = (): void => {
+    closed = true;
+    tabs?.close();
+    close();
+  };
+  try {
+    await use((db) =>
+      within(db, ['device'], 'readwrite', async (tx) => {
+        const mine = await numbers(tx);
+        if (mine.next === 0) await tx.objectStore('device').put(mine, 'this');
+      }),
+    );
+  } catch (cause) {
+    shut();
+    throw cause;
+  }
+
+  return {
+    get device() {
+      return device ?? '';
+    },
+    write,
+    merge,
+    load: async (outfit) => {
+      const progress = await read(['deeds', 'snapshots'], (tx) => sumUp(tx, outfit));
+      if ((progress.trail?.length ?? 0) >= snapshotEvery) void takeOne(outfit);
+      return progress;
+    },
+    deeds: async (outfit) => inOrder(await read(['deeds'], (tx) => deedsPast(tx, outfit, new Map()))),
+    outfits: async () => {
+      const all = await read(['outfits'], (tx) => tx.objectStore('outfits').getAll());
+      return all.sort((a, b) => b.last - a.last);
+    },
+    close: shut,
+  };
+};
