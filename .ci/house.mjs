@@ -43,3 +43,9 @@ export function run(program, words, options = {}) {
  * @param {readonly string[]} words
  */
 export const runTool = (tool, words) => run(process.execPath, [join(ROOT, TOOLS[tool]), ...words]);
+
+/** Builds the app as it ships, also when called from a test run, whose NODE_ENV would make it a development build. */
+export const buildApp = () =>
+  run(process.execPath, [join(ROOT, TOOLS.vite), 'build', '--logLevel', 'warn'], {
+    env: { NODE_ENV: 'production' },
+  });

@@ -1,12 +1,12 @@
 import { networkInterfaces } from 'node:os';
 import { join } from 'node:path';
-import { ROOT, runTool } from './house.mjs';
+import { buildApp, ROOT } from './house.mjs';
 import { ensurePackages } from './packages.mjs';
 import { serve } from './static-server.mjs';
 
 if (!(await ensurePackages())) process.exit(1);
 console.log('Building …');
-if (!(await runTool('vite', ['build', '--logLevel', 'warn']))) process.exit(1);
+if (!(await buildApp())) process.exit(1);
 
 const server = await serve({ folder: join(ROOT, 'dist'), port: 4173, host: '0.0.0.0' });
 const nearby = Object.values(networkInterfaces())

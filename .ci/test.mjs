@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ensureChromium, NO_CHROMIUM } from './chromium.mjs';
-import { runTool } from './house.mjs';
+import { buildApp, runTool } from './house.mjs';
 import { ensurePackages } from './packages.mjs';
 import { countReport } from './report.mjs';
 
@@ -60,7 +60,7 @@ if (await ensurePackages()) {
   await step('types of the core', () => runTool('tsc', ['-p', 'src/core.tsconfig.json']));
   await step('types of the app', () => runTool('tsc', ['-p', 'tsconfig.json']));
   await step('lint', () => runTool('biome', ['ci']));
-  await step('build', () => runTool('vite', ['build', '--logLevel', 'warn']));
+  await step('build', buildApp);
   await tests();
 } else {
   failed = 1;

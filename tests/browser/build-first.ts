@@ -1,6 +1,6 @@
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { ROOT, runTool } from '../../.ci/house.mjs';
+import { buildApp, ROOT } from '../../.ci/house.mjs';
 
 const SOURCES = ['src', 'public', 'demo-data', 'index.html', 'vite.config.ts', 'package-lock.json'];
 
@@ -18,6 +18,5 @@ function newest(path: string): number {
 export default async function buildFirst(): Promise<void> {
   const built = newest(join(ROOT, 'dist/index.html'));
   if (built > 0 && SOURCES.every((path) => newest(join(ROOT, path)) <= built)) return;
-  if (!(await runTool('vite', ['build', '--logLevel', 'warn'])))
-    throw new Error('The build failed; see above.');
+  if (!(await buildApp())) throw new Error('The build failed; see above.');
 }
