@@ -63,10 +63,10 @@ export const troubleOf = (cause: unknown): Trouble => {
 };
 
 /**
- * Whether an error means that the connection is gone and a new one may do. Browsers agree on the name only when the
- * connection is closed before the transaction begins; later they say it in the message.
+ * Whether an error means that the connection is gone and a new one may do. Nothing here aborts a transaction without a
+ * reason of its own, so a bare abort is the connection's doing. Of other errors only the message tells.
  */
 export const isLost = (cause: unknown): boolean =>
-  nameOf(cause) === 'InvalidStateError' ||
-  (['AbortError', 'UnknownError', 'TransactionInactiveError'].includes(nameOf(cause)) &&
+  ['InvalidStateError', 'AbortError'].includes(nameOf(cause)) ||
+  (['UnknownError', 'TransactionInactiveError'].includes(nameOf(cause)) &&
     /clos|lost|terminat|internal error/i.test(messageOf(cause)));
