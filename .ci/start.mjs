@@ -30,8 +30,13 @@ if (nearby.length > 0) {
 }
 console.log('  Ctrl-C ends it.');
 
-for (const signal of ['SIGINT', 'SIGTERM']) {
-  process.on(signal, () => {
-    server.close().then(() => process.exit(0));
-  });
+const end = () => server.close().then(() => process.exit(0));
+process.on('SIGINT', end);
+process.on('SIGTERM', end);
+// When npm itself is told to end, it ends the shell between but not us; so watch whether that shell is still there.
+if (process.env.npm_lifecycle_event === 'start') {
+  const parent = process.ppid;
+  setInterval(() => {
+    if (process.ppid !== parent) end();
+  }, 1000).unref();
 }
