@@ -49,19 +49,40 @@ const meets = (looked: Looked, chain: Chain, ref: EdgeRef): boolean => {
   return beside !== undefined && chain.some((c) => c.piece === ref.piece && beside.includes(c.edge));
 };
 
+/** True where a join sews two edges' pieces together at a corner of both. */
+const ties = (looked: Looked, join: Join, a: EdgeRef, b: EdgeRef): boolean =>
+  (meets(looked, join.this, a) && meets(looked, join.to, b)) ||
+  (meets(looked, join.this, b) && meets(looked, join.to, a));
+
+/** True where a join's own chains pass over another join. */
+const runsOver = (looked: Looked, join: Join, under: Join): boolean =>
+  [join.this, join.to].some((chain) =>
+    chain.some((a, i) => {
+      const b = chain[i + 1];
+      return b !== undefined && a.piece !== b.piece && ties(looked, under, a, b);
+    }),
+  );
+
 /**
  * How two neighbours in a chain come to lie end to end: `one` on the same piece (or sewn in turn, where edges of one
- * piece stand apart), by the joins that sew the pieces together at that corner, or not at all (an empty list).
+ * piece stand apart), by the joins that sew the pieces together at that corner, or not at all (an empty list). Two
+ * edges may meet at both their ends (an armhole at shoulder and side). A ring needs both; an open run needs one: not
+ * a join that itself runs over what is `carrying` the chain, and else the one described first.
  */
-export function link(looked: Looked, a: EdgeRef, b: EdgeRef, carrying?: string): 'one' | readonly Join[] {
+export function link(
+  looked: Looked,
+  a: EdgeRef,
+  b: EdgeRef,
+  ring: boolean,
+  carrying?: string,
+): 'one' | readonly Join[] {
   const samePiece = a.piece === b.piece && a.other === b.other;
   if (samePiece || adjoin(looked, a, b)) return 'one';
-  return looked.garment.joins.filter(
-    (join) =>
-      join.id !== carrying &&
-      ((meets(looked, join.this, a) && meets(looked, join.to, b)) ||
-        (meets(looked, join.this, b) && meets(looked, join.to, a))),
-  );
+  const at = looked.garment.joins.filter((join) => join.id !== carrying && ties(looked, join, a, b));
+  if (ring || at.length < 2) return at;
+  const carrier = looked.joins.get(carrying ?? '');
+  const free = carrier ? at.filter((join) => !runsOver(looked, join, carrier)) : at;
+  return (free.length > 0 ? free : at).slice(0, 1);
 }
 
 /** A place where one chain passes over a join. */
@@ -86,7 +107,8 @@ export function crossings(
     const b = chain[(i + 1) % chain.length];
     if (!a || !b) continue;
     // A ring of one edge closes on itself: the two ends of a sleeve cap meet at the sleeve's own long seam.
-    const over = ring && chain.length === 1 ? closers(looked, a, carrying) : link(looked, a, b, carrying);
+    const over =
+      ring && chain.length === 1 ? closers(looked, a, carrying) : link(looked, a, b, ring, carrying);
     if (over !== 'one') found.push({ from: a, to: b, over });
   }
   return found;

@@ -102,7 +102,7 @@ export function inTurn(
       before: before.id,
       after: after.id,
       rule: a.rule ?? 'in turn',
-      because: a.because ?? `${lower(before.say)}: that comes first in ${about.name}`,
+      because: a.because ?? `it follows “${before.say}”`,
       source: a.source ?? practice,
       waivable: false,
       ...(a.wait === undefined ? {} : { wait: a.wait }),

@@ -237,7 +237,7 @@ export function actionsOf(work: Work, piece: Piece, cloth: Cloth): readonly Acti
         {
           action: 'buttons',
           ...hand,
-          say: `Sew on ${count(work.count, 'button')}, ${under}`,
+          say: `Sew ${count(work.count, 'button')} on ${under}`,
           minutes: 4 * work.count,
         },
       ];

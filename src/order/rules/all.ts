@@ -1,0 +1,23 @@
+import { cutFirst, lateLast, letItRest, lowestLayerFirst, prepareFlat, tuckThenCut } from './pieces.ts';
+import type { Rule } from './rule.ts';
+import { chainIsWhole, flatBeforeTube, pressBeforeCrossing, trimOnOneSide } from './seams.ts';
+import { coverHangsFirst, endsBeforeHoles, layersBeforeHoles, puttingTogether, unitFirst } from './units.ts';
+
+/** Every rule that always holds. What holds only where it can (try-ons first, marks that must live) is found after. */
+export const rules: readonly Rule[] = [
+  cutFirst,
+  prepareFlat,
+  lowestLayerFirst,
+  tuckThenCut,
+  letItRest,
+  chainIsWhole,
+  pressBeforeCrossing,
+  trimOnOneSide,
+  flatBeforeTube,
+  unitFirst,
+  coverHangsFirst,
+  layersBeforeHoles,
+  endsBeforeHoles,
+  puttingTogether,
+  lateLast,
+];

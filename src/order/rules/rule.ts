@@ -1,0 +1,30 @@
+import type { Source } from '../../cloth/source.ts';
+import type { Made } from '../expand/made.ts';
+import type { Constraint, StepId } from '../step.ts';
+
+/** A rule of the order: reads a garment and says what goes before what. Rules are general; none names a garment. */
+export interface Rule {
+  /** Short name in the words of the trade, shown with every constraint that it finds. */
+  readonly id: string;
+  readonly source: Source;
+  find(made: Made): Iterable<Found>;
+}
+
+/** What a rule finds: two steps and the sentence that names what they are about. */
+export interface Found {
+  readonly before: StepId;
+  readonly after: StepId;
+  readonly because: string;
+  /** Seconds that must pass between the two. */
+  readonly wait?: number;
+  /** Where this case has a source of its own. */
+  readonly source?: Source;
+}
+
+/** The constraints that a rule finds in a garment; the maker may waive any of them. */
+export function* constraintsOf(rule: Rule, made: Made): Iterable<Constraint> {
+  for (const found of rule.find(made)) {
+    if (found.before === found.after) continue;
+    yield { source: rule.source, ...found, rule: rule.id, waivable: true };
+  }
+}

@@ -1,0 +1,69 @@
+import { crossings, type Looked, timesOf } from '../outfit/chains.ts';
+import type { EdgeRef, Join } from '../outfit/outfit.ts';
+
+/**
+ * Which joins close a part into a tube. Pieces are nodes (a pair is two), joins are edges; a join between pieces that
+ * hang together already closes a ring of cloth. Joins that others run over are taken first, those that the maker
+ * wants last are taken last, else the order of the description decides; so exactly one join of every ring closes it.
+ * Joins that lay layers on each other (turned, ends, covered, laid on) make no tube. Near-linear (union-find).
+ */
+export function closingJoins(looked: Looked): ReadonlySet<string> {
+  const parent = new Map<string, string>();
+  const root = (node: string): string => {
+    let at = node;
+    for (let up = parent.get(at); up !== undefined; up = parent.get(at)) at = up;
+    for (let walk = node; walk !== at; ) {
+      const up = parent.get(walk) ?? at;
+      parent.set(walk, at);
+      walk = up;
+    }
+    return at;
+  };
+  const tie = (nodes: readonly string[]) => {
+    const [first] = nodes;
+    for (const node of nodes) {
+      const a = root(node);
+      const b = first === undefined ? a : root(first);
+      if (a !== b) parent.set(a, b);
+    }
+  };
+  const node = (ref: EdgeRef, side: 'left' | 'right'): string => {
+    const pair = looked.pieces.get(ref.piece)?.cut === 'pair';
+    return pair ? `${ref.piece} ${ref.other === (side === 'left') ? 'right' : 'left'}` : ref.piece;
+  };
+
+  const closing = new Set<string>();
+  for (const join of inOrder(looked)) {
+    const layered = join.seam !== 'plain' && join.seam !== 'stretch' && join.seam !== 'bound';
+    const sides =
+      timesOf(looked, join.this, join.to) === 2 ? (['left', 'right'] as const) : (['left'] as const);
+    for (const side of sides) {
+      const these = join.this.map((ref) => node(ref, side));
+      const those = join.to.map((ref) => node(ref, side));
+      if (!layered && these.some((a) => those.some((b) => root(a) === root(b)))) closing.add(join.id);
+      tie([...these, ...those]);
+    }
+  }
+  return closing;
+}
+
+/** Joins with those first that other joins run over, those last that the maker wants to close with. */
+function inOrder(looked: Looked): readonly Join[] {
+  const { joins } = looked.garment;
+  const over = new Map<string, readonly string[]>(
+    joins.map((join) => [
+      join.id,
+      [join.this, join.to].flatMap((chain) =>
+        crossings(looked, chain, join.ring, join.id).flatMap((crossing) =>
+          crossing.over.map((under) => under.id),
+        ),
+      ),
+    ]),
+  );
+  const carried = new Set([...over.values()].flat());
+  const rank = (join: Join): number => (join.closes ? 2 : carried.has(join.id) ? 0 : 1);
+  return joins
+    .map((join, i) => ({ join, i }))
+    .sort((a, b) => rank(a.join) - rank(b.join) || a.i - b.i)
+    .map(({ join }) => join);
+}
