@@ -1,5 +1,6 @@
 import type { Deed } from './deed.ts';
 import { describeChange } from './describe-change.ts';
+import type { TapRun } from './pack.ts';
 import type { Progress, StepProgress } from './progress-types.ts';
 
 /** A step's progress while deeds are being added up. */
@@ -176,6 +177,23 @@ export const addDeed = (draft: Draft, deed: Deed, takenBack: Deed | undefined): 
       break;
   }
   if (canUndo(deed)) draft.undo = undoOf(deed);
+};
+
+/** Adds a whole run of taps to a draft, none of them taken back; the same as adding one after the other. */
+export const addRun = (draft: Draft, run: TapRun): void => {
+  const { step: name, item, add, clock } = run;
+  const [first] = clock;
+  if (first === undefined) return;
+  if (Number.isFinite(add)) {
+    const step = stepOf(draft, name);
+    let count = step.counts.get(item) ?? 0;
+    // One by one, for a sum of fractions depends on how it is made.
+    for (let i = 0; i < clock.length; i++) count += add;
+    step.counts.set(item, count);
+    step.countedFrom ??= first;
+    step.countedTo = clock.reduce((at, passed) => at + passed);
+  }
+  draft.undo = { deed: `${run.device}-${run.seq + clock.length - 1}`, kind: 'tap', step: name, item };
 };
 
 /** What one touch of undo takes back, told for the screen; empty where the act has no step or item. */

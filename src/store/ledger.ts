@@ -37,7 +37,7 @@ export interface Merged {
 
 /** The ledger of this device. Everything that fails rejects with a `Trouble`. */
 export interface Ledger {
-  /** Name of this device, made once, by chance, and kept with the deeds. */
+  /** Name of this device, made once, by chance, and kept with the deeds; empty while a full device has no room for it. */
   readonly device: string;
   /** Writes acts down, all or none. Done when they lie on the disk as far as the browser can say. */
   readonly write: (outfit: string, acts: readonly Act[]) => Promise<readonly Deed[]>;
@@ -51,6 +51,8 @@ export interface Ledger {
   readonly merge: (deeds: readonly Deed[]) => Promise<Merged>;
   readonly close: () => void;
 }
+
+type Numbers = LedgerSchema['device']['value'];
 
 const ERASED =
   'The browser has thrown the ledger away while it was open. What is on the screen is no longer on this device; import the last backup.';
@@ -80,17 +82,13 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
   if (tabs !== undefined) tabs.onmessage = (event) => options.onOthers?.(event.data as readonly Deed[]);
 
   let device: string | undefined;
-  /** This device's name and next number, made where there are none. */
-  const numbers = async (tx: Tx<'readwrite'>): Promise<{ readonly name: string; readonly next: number }> => {
-    const there = await tx.objectStore('device').get('this');
-    if (there !== undefined) {
-      device = there.name;
-      return there;
-    }
-    if (device !== undefined) onTrouble(new Trouble('erased', ERASED));
-    // A new name: the numbers of the old one have been given.
-    device = newDevice();
-    return { name: device, next: 0 };
+  /** This device's name and next number; a new name where there is none, for the numbers of an old one were given. */
+  const numbers = async (tx: Tx<'readwrite'>): Promise<Numbers> =>
+    (await tx.objectStore('device').get('this')) ?? { name: newDevice(), next: 0 };
+  /** Takes a name for this device's own; only when it is written down. */
+  const settle = (name: string): void => {
+    if (device !== undefined && device !== name) onTrouble(new Trouble('erased', ERASED));
+    device = name;
   };
 
   const writeIn = async (tx: Tx<'readwrite'>, outfit: string, acts: readonly Act[], at: number) => {
@@ -138,9 +136,9 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
     let since = 0;
     const written = await use((db) =>
       within(db, ['deeds', 'outfits', 'device'], 'readwrite', async (tx) => {
-        const first = tried?.[0];
+        const before = tried?.[0];
         // The connection broke in the middle: it may have been written down all the same, and must not be twice.
-        if (first !== undefined && sameDeed(await tx.objectStore('deeds').get(keyOf(first)), first))
+        if (before !== undefined && sameDeed(await tx.objectStore('deeds').get(keyOf(before)), before))
           return tried ?? [];
         const { mine, entry, written: deeds } = await writeIn(tx, outfit, acts, at);
         tried = deeds;
@@ -154,6 +152,8 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
         return deeds;
       }),
     );
+    const [first] = written;
+    if (first !== undefined) settle(first.device);
     tell(written);
     if (since >= snapshotEvery) void takeOne(outfit);
     return written;
@@ -161,7 +161,11 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
 
   const merge: Ledger['merge'] = async (deeds) => {
     const outfits = [...new Set(deeds.map((deed) => deed.outfit))];
-    const { fresh, conflicts } = await use((db) =>
+    const {
+      fresh,
+      conflicts,
+      name: mine,
+    } = await use((db) =>
       within(db, ['deeds', 'snapshots', 'outfits', 'device'], 'readwrite', async (tx) => {
         const all: { fresh: Deed[]; conflicts: DeedId[] } = { fresh: [], conflicts: [] };
         for (const outfit of outfits) {
@@ -177,10 +181,11 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
         const mine = await numbers(tx);
         let { next } = mine;
         for (const deed of all.fresh) if (deed.device === mine.name) next = Math.max(next, deed.seq + 1);
-        if (next > mine.next) await tx.objectStore('device').put({ name: mine.name, next }, 'this');
-        return all;
+        await tx.objectStore('device').put({ name: mine.name, next }, 'this');
+        return { ...all, name: mine.name };
       }),
     );
+    settle(mine);
     tell(fresh);
     if (fresh.length >= snapshotEvery) for (const outfit of outfits) void takeOne(outfit);
     return { added: fresh.length, already: deeds.length - fresh.length - conflicts.length, conflicts };
@@ -189,18 +194,34 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
   const read = <T>(stores: ('deeds' | 'snapshots' | 'outfits')[], work: (tx: Tx<'readonly'>) => Promise<T>) =>
     use((db: IDBPDatabase<LedgerSchema>) => within(db, stores, 'readonly', work));
 
+  const openDevice = async (): Promise<void> => {
+    const there = await use((db) =>
+      within(db, ['device'], 'readonly', (tx) => tx.objectStore('device').get('this')),
+    );
+    if (there !== undefined) return settle(there.name);
+    try {
+      const made = await use((db) =>
+        within(db, ['device'], 'readwrite', async (tx) => {
+          const mine = await numbers(tx);
+          await tx.objectStore('device').put(mine, 'this');
+          return mine;
+        }),
+      );
+      settle(made.name);
+    } catch (cause) {
+      // A full device must still show what it has; the name is made with the first deed that finds room.
+      const trouble = troubleOf(cause);
+      if (trouble.kind !== 'full') throw trouble;
+      onTrouble(trouble);
+    }
+  };
   const shut = (): void => {
     closed = true;
     tabs?.close();
     close();
   };
   try {
-    await use((db) =>
-      within(db, ['device'], 'readwrite', async (tx) => {
-        const mine = await numbers(tx);
-        if (mine.next === 0) await tx.objectStore('device').put(mine, 'this');
-      }),
-    );
+    await openDevice();
   } catch (cause) {
     shut();
     throw cause;

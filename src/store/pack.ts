@@ -1,4 +1,4 @@
-import type { Deed, DeedId } from './deed.ts';
+import type { Deed } from './deed.ts';
 
 /** Taps of one line by one device, one after the other, written short: tens of thousands must open in no time. */
 export interface TapRun {
@@ -16,7 +16,8 @@ export interface TapRun {
 /** A deed as it is, or a run of taps. */
 export type Packed = Deed | TapRun;
 
-const isRun = (row: Packed): row is TapRun => 'clock' in row;
+/** Whether a row is a run of taps. */
+export const isRun = (row: Packed): row is TapRun => 'clock' in row;
 
 /** Writes deeds short, in the order they come in. Only taps that lie next to each other are taken together. */
 export const pack = (deeds: Iterable<Deed>): Packed[] => {
@@ -49,26 +50,19 @@ export const pack = (deeds: Iterable<Deed>): Packed[] => {
   return rows;
 };
 
-/** The deeds that were packed, in their order; the other way round of {@link pack}. */
-export const unpack = (rows: readonly Packed[]): Deed[] => {
-  const deeds: Deed[] = [];
-  for (const row of rows) {
-    if (!isRun(row)) {
-      deeds.push(row);
-      continue;
-    }
-    const { outfit, device, step, item, add } = row;
-    let { seq } = row;
-    let at = 0;
-    for (const passed of row.clock) {
-      at += passed;
-      const id: DeedId = `${device}-${seq}`;
-      deeds.push({ id, device, seq, at, outfit, act: { kind: 'tap', step, item, add } });
-      seq++;
-    }
-  }
-  return deeds;
+const unpackRun = (run: TapRun): Deed[] => {
+  const { outfit, device, step, item, add } = run;
+  let at = 0;
+  return run.clock.map((passed, i) => {
+    at += passed;
+    const seq = run.seq + i;
+    return { id: `${device}-${seq}`, device, seq, at, outfit, act: { kind: 'tap', step, item, add } };
+  });
 };
+
+/** The deeds that were packed, in their order; the other way round of {@link pack}. */
+export const unpack = (rows: readonly Packed[]): Deed[] =>
+  rows.flatMap((row) => (isRun(row) ? unpackRun(row) : [row]));
 
 /** How many deeds are packed in these rows. */
 export const packedCount = (rows: readonly Packed[]): number =>

@@ -1,7 +1,8 @@
 import type { Deed, DeedId } from './deed.ts';
-import { addDeed, canUndo, closeDraft, draftOf } from './draft.ts';
+import { addDeed, addRun, canUndo, closeDraft, draftOf } from './draft.ts';
+import { isRun, type Packed, unpack } from './pack.ts';
 import type { Progress } from './progress-types.ts';
-import { comesNext, deedsOf, emptyTrail, type Trail, trailOf, trailWith } from './trail.ts';
+import { comesNext, deedsOf, emptyTrail, laterDeeds, type Trail, trailOf, trailWith } from './trail.ts';
 
 /** An outfit of which nothing is in the ledger yet. */
 export const emptyProgress = (outfit: string): Progress => ({
@@ -17,21 +18,48 @@ export const emptyProgress = (outfit: string): Progress => ({
   trail: emptyTrail(),
 });
 
-/** The deeds that are really taken back: named by an `undone`, there, and of a kind that can be. */
-const takenBack = (deeds: readonly Deed[], undone: ReadonlySet<DeedId>): ReadonlyMap<DeedId, Deed> => {
-  const found = new Map<DeedId, Deed>();
-  if (undone.size === 0) return found;
-  for (const deed of deeds) if (undone.has(deed.id) && canUndo(deed)) found.set(deed.id, deed);
-  return found;
+/** Numbers that may be taken back, by device; enough to see which runs of taps can stay whole. */
+const numbersOf = (names: ReadonlySet<DeedId>): ReadonlyMap<string, readonly number[]> => {
+  const numbers = new Map<string, number[]>();
+  for (const name of names) {
+    const dash = name.lastIndexOf('-');
+    const device = name.slice(0, dash);
+    const known = numbers.get(device);
+    if (known === undefined) numbers.set(device, [Number(name.slice(dash + 1))]);
+    else known.push(Number(name.slice(dash + 1)));
+  }
+  return numbers;
+};
+
+/** The trail in rows of which a run of taps either stays whole or is not there: its rows where none is taken back. */
+const rowsOf = (trail: Trail): readonly Packed[] => {
+  const numbers = numbersOf(trail.undone);
+  const rows: Packed[] = [];
+  for (const row of trail.packed) {
+    const touched =
+      isRun(row) &&
+      numbers.get(row.device)?.some((seq) => seq >= row.seq && seq < row.seq + row.clock.length) === true;
+    if (touched) for (const deed of unpack([row])) rows.push(deed);
+    else rows.push(row);
+  }
+  for (const deed of laterDeeds(trail)) rows.push(deed);
+  return rows;
 };
 
 const foldTrail = (outfit: string, trail: Trail): Progress => {
-  const deeds = deedsOf(trail);
-  const gone = takenBack(deeds, trail.undone);
+  const rows = rowsOf(trail);
+  /** The deeds that are really taken back: named by an `undone`, there, and of a kind that can be. */
+  const gone = new Map<DeedId, Deed>();
+  if (trail.undone.size > 0) {
+    for (const row of rows)
+      if (!isRun(row) && trail.undone.has(row.id) && canUndo(row)) gone.set(row.id, row);
+  }
   const draft = draftOf(emptyProgress(outfit));
-  for (const deed of deeds) {
-    if (gone.has(deed.id)) continue;
-    addDeed(draft, deed, deed.act.kind === 'undone' ? gone.get(deed.act.deed) : undefined);
+  for (const row of rows) {
+    if (isRun(row)) addRun(draft, row);
+    else if (gone.size === 0 || !gone.has(row.id)) {
+      addDeed(draft, row, row.act.kind === 'undone' ? gone.get(row.act.deed) : undefined);
+    }
   }
   return { ...closeDraft(draft), trail };
 };

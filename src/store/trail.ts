@@ -33,16 +33,11 @@ export const emptyTrail = (): Trail => ({
 export const laterDeeds = (trail: Trail): readonly Deed[] =>
   trail.later.length === trail.length ? trail.later : trail.later.slice(0, trail.length);
 
-/** Unpacking is asked for at each undo, of the same rows every time. */
-const unpacked = new WeakMap<readonly Packed[], readonly Deed[]>();
-
 /** All deeds of a trail in their order. Read them at once, as {@link laterDeeds}. */
 export const deedsOf = (trail: Trail): readonly Deed[] => {
   const later = laterDeeds(trail);
   if (trail.packed.length === 0) return later;
-  const earlier = unpacked.get(trail.packed) ?? unpack(trail.packed);
-  unpacked.set(trail.packed, earlier);
-  return [...earlier, ...later];
+  return [...unpack(trail.packed), ...later];
 };
 
 /** A trail of these deeds, sorted and each once. */

@@ -71,3 +71,19 @@ export const anyDeeds = (device: string, maxLength = 30): fc.Arbitrary<Deed[]> =
       { maxLength },
     )
     .map((rows) => rows.map(([act, at], seq) => deed(seq, act, { device, at })));
+
+/** Deeds of device `a` that are mostly taps of two lines in a row, some of them taken back: what counting is like. */
+export const counting: fc.Arbitrary<Deed[]> = fc
+  .array(
+    fc.oneof(
+      { weight: 12, arbitrary: fc.constantFrom('line 1', 'line 1', 'line 1', 'line 2') },
+      { weight: 1, arbitrary: anyAct },
+      { weight: 2, arbitrary: undoneOf('a') },
+    ),
+    { maxLength: 80 },
+  )
+  .map((rows) =>
+    rows.map((row, seq) =>
+      deed(seq, typeof row === 'string' ? { kind: 'tap', step: 's', item: row, add: 0.1 } : row),
+    ),
+  );

@@ -4,7 +4,7 @@ import type { Deed } from '../../src/store/deed.ts';
 import { pack, packedCount, unpack } from '../../src/store/pack.ts';
 import { addUp, applyDeed, applyDeeds, emptyProgress } from '../../src/store/progress.ts';
 import { restoreSnapshot, takeSnapshot } from '../../src/store/snapshot.ts';
-import { anyDeeds, deed, seen } from './deeds.ts';
+import { anyDeeds, counting, deed, seen } from './deeds.ts';
 
 const taps = (n: number): Deed[] =>
   Array.from({ length: n }, (_, i) =>
@@ -35,17 +35,25 @@ describe('packed deeds', () => {
 describe('a snapshot', () => {
   it('goes on as if there had been none, wherever it was taken', () => {
     fc.assert(
-      fc.property(anyDeeds('a', 40), anyDeeds('b', 10), fc.nat(40), fc.nat(40), (a, b, one, two) => {
-        const cuts = [Math.min(one, two), Math.max(one, two)];
-        let progress = emptyProgress('o');
-        for (const part of [a.slice(0, cuts[0]), a.slice(cuts[0], cuts[1]), [...a.slice(cuts[1]), ...b]]) {
-          const back = restoreSnapshot(structuredClone(takeSnapshot(progress)), 'o');
-          if (!back.ok) throw new Error(back.error);
-          expect(seen(back.value)).toEqual(seen(progress));
-          progress = applyDeeds(back.value, part);
-        }
-        expect(seen(progress)).toEqual(seen(addUp([...a, ...b], 'o')));
-      }),
+      fc.property(
+        fc.oneof(anyDeeds('a', 40), counting),
+        anyDeeds('b', 10),
+        fc.nat(40),
+        fc.nat(40),
+        (a, b, one, two) => {
+          const cuts = [Math.min(one, two), Math.max(one, two)];
+          let progress = emptyProgress('o');
+          const sofar: Deed[] = [];
+          for (const part of [a.slice(0, cuts[0]), a.slice(cuts[0], cuts[1]), a.slice(cuts[1]), b]) {
+            const back = restoreSnapshot(structuredClone(takeSnapshot(progress)), 'o');
+            if (!back.ok) throw new Error(back.error);
+            expect(seen(back.value)).toEqual(seen(progress));
+            progress = applyDeeds(back.value, part);
+            sofar.push(...part);
+            expect(seen(progress)).toEqual(seen(addUp(sofar, 'o')));
+          }
+        },
+      ),
     );
   });
 
@@ -55,6 +63,17 @@ describe('a snapshot', () => {
     const undone = applyDeed(back.value, deed(120, { kind: 'undone', deed: 'a-119' }));
     expect(undone.steps.get('beads')?.counts.get('line 2')).toBe(38);
     expect(undone.undo?.deed).toBe('a-118');
+  });
+
+  it('adds whole runs of taps up as it does one tap after the other', () => {
+    const deeds = [...taps(120), deed(120, { kind: 'note', step: 'beads', text: 'thread is short' })];
+    const back = restoreSnapshot(stored(deeds), 'o');
+    if (!back.ok) throw new Error(back.error);
+    const undone = deed(121, { kind: 'undone', deed: 'a-120' });
+    const progress = applyDeed(back.value, undone);
+    expect(seen(progress)).toEqual(seen(addUp([...deeds, undone])));
+    expect(progress.undo?.deed).toBe('a-119');
+    expect(progress.steps.get('beads')).toMatchObject({ countedFrom: 0, countedTo: 119_000 });
   });
 
   it('is refused with a reason when it is foreign, of another version or damaged', () => {

@@ -1,0 +1,70 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openBench, serveLedgerPage, startKillable } from './ledger-chromium.ts';
+import type { Served } from './serve.ts';
+
+const KILLS = 20;
+
+let served: Served;
+let profile: string;
+
+beforeAll(async () => {
+  served = await serveLedgerPage();
+  profile = mkdtempSync(join(tmpdir(), 'slipbaste-killed-'));
+});
+afterAll(async () => {
+  await served?.close();
+  rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+});
+
+describe('a browser that is killed in a stream of taps', () => {
+  it(`has every acknowledged tap after ${KILLS} times`, async () => {
+    const acknowledged = new Set<string>();
+    let kept = 0;
+    for (let round = 0; round <= KILLS; round++) {
+      const { page, kill } = await startKillable(profile);
+      await openBench(page, served);
+      const found = await page.evaluate(async () => {
+        const ledger = await bench.open({ snapshotEvery: 100 });
+        const deeds = await ledger.deeds('o');
+        const total = bench.beads(await ledger.load('o'));
+        ledger.close();
+        return { ids: deeds.map((deed) => deed.id), total };
+      });
+      const lost = [...acknowledged].filter((id) => !found.ids.includes(id as `${string}-${number}`));
+      expect(lost).toEqual([]);
+      expect(new Set(found.ids).size).toBe(found.ids.length);
+      expect(found.total).toBe(found.ids.length);
+      kept = found.ids.length;
+      if (round === KILLS) {
+        await kill();
+        break;
+      }
+      const wanted = acknowledged.size + 10 + 7 * round;
+      let enough = (): void => undefined;
+      const reached = new Promise<void>((done) => {
+        enough = done;
+      });
+      await page.exposeFunction('acknowledge', (id: string) => {
+        acknowledged.add(id);
+        if (acknowledged.size >= wanted) enough();
+      });
+      await page.evaluate(async () => {
+        const ledger = await bench.open({ snapshotEvery: 100 });
+        const acknowledge = (globalThis as unknown as { acknowledge: (id: string) => Promise<void> })
+          .acknowledge;
+        const stream = async (item: string): Promise<void> => {
+          for (;;) for (const deed of await ledger.write('o', [bench.tap(item)])) void acknowledge(deed.id);
+        };
+        void stream('line 1');
+        void stream('line 2');
+      });
+      await reached;
+      await kill();
+    }
+    expect(acknowledged.size).toBeGreaterThan(KILLS * 10);
+    console.info(`${KILLS} kills: ${acknowledged.size} taps acknowledged, ${kept} kept, none lost`);
+  });
+});
