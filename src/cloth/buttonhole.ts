@@ -1,0 +1,69 @@
+import { add, inches, type Length, times } from '../length/length.ts';
+import { bad, good, type Result } from '../length/result.ts';
+import { type Refusal, refusal } from './refusal.ts';
+import { published, type Source } from './source.ts';
+
+/** Which rule gives the length; published rules differ, so the maker chooses. */
+export type HoleRule =
+  /** Diameter and thickness of a flat button. */
+  | { readonly rule: 'flat'; readonly diameter: Length; readonly thickness: Length }
+  /** As `flat` and 1/8 in more, for bulky cloth. */
+  | { readonly rule: 'bulky'; readonly diameter: Length; readonly thickness: Length }
+  /** Half of a tape's length once round the button, and 1/8 in; serves domed and odd shapes. */
+  | { readonly rule: 'tape'; readonly round: Length }
+  /** One and a quarter times the diameter of a ball. */
+  | { readonly rule: 'ball'; readonly diameter: Length };
+
+/** What {@link buttonholeLength} gives back. */
+export interface HoleLength {
+  readonly length: Length;
+  /** The rule in words. */
+  readonly says: string;
+  readonly source: Source;
+}
+
+const bulletin = published(
+  'Buttons and Buttonholes, Extension Bulletin 576',
+  '1965',
+  'Size and placement; seen as an excerpt',
+);
+
+/**
+ * How long to make a buttonhole. Sew one on a scrap first and try the button: the rule is only where to begin.
+ * Refused: a measure of zero or less; a thickness more than twice the diameter, which is a slip.
+ */
+export function buttonholeLength(button: HoleRule): Result<HoleLength, Refusal> {
+  const above = 'Measure the button and give a size above zero.';
+  if (button.rule === 'tape') {
+    if (button.round <= 0) return bad(refusal('round', 'The way round the button is zero or less.', above));
+    return good({
+      length: add(times(button.round, 1 / 2), inches(1, 8)),
+      says: 'Half the way round the button, and 1/8 in',
+      source: published(
+        'Machine Buttonholes Made Easy, Guide C-231, Haynes',
+        'undated',
+        'p. 2; seen as an excerpt',
+      ),
+    });
+  }
+  if (button.diameter <= 0) return bad(refusal('diameter', 'The diameter is zero or less.', above));
+  if (button.rule === 'ball') {
+    return good({
+      length: times(button.diameter, 5 / 4),
+      says: 'One and a quarter times the ball',
+      source: published('Textiles and Clothing, Watson', '1907', 'Fastenings: making button holes'),
+    });
+  }
+  const { diameter, thickness } = button;
+  if (thickness < 0 || thickness > 2 * diameter) {
+    const cure = 'Give the height of the button off the table, less than twice its diameter.';
+    return bad(refusal('thickness', 'The thickness is not that of a button of this diameter.', cure));
+  }
+  return button.rule === 'flat'
+    ? good({ length: add(diameter, thickness), says: 'Diameter and thickness', source: bulletin })
+    : good({
+        length: add(diameter, thickness, inches(1, 8)),
+        says: 'Diameter and thickness, and 1/8 in for bulky cloth',
+        source: bulletin,
+      });
+}

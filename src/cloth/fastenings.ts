@@ -1,0 +1,141 @@
+import { add, inches, type Length, longer, nm, shorter, subtract, times } from '../length/length.ts';
+import { bad, good, type Result } from '../length/result.ts';
+import { type Advice, advise, type Sourced } from './advice.ts';
+import { type Refusal, refusal } from './refusal.ts';
+import { published } from './source.ts';
+import { type Spaced, type SpacingInput, spaced } from './spacing.ts';
+
+/** A horizontal hole begins 1/8 in past the centre line, towards the edge, so that the button rests on the line. */
+export const PAST_CENTRE: Sourced<Length> = {
+  value: inches(1, 8),
+  source: published(
+    'Buttons and Buttonholes, Extension Bulletin 576',
+    '1965',
+    'markings; seen as an excerpt',
+  ),
+};
+/** In a vertical hole the button rests within 1/8 in of its top; taken as 1/8 in. */
+export const BELOW_TOP: Sourced<Length> = {
+  value: inches(1, 8),
+  source: published(
+    'Standards of Quality for Custom Clothing, Association of Sewing and Design Professionals',
+    '2008',
+    'Closures; seen as an excerpt',
+  ),
+};
+/** Cloth beyond the centre line should be at least half a button and 1/4 in. */
+export const BEYOND_BUTTON: Sourced<Length> = { value: inches(1, 4), source: BELOW_TOP.source };
+
+/** Holes and buttons on a band. `along` counts down the opening from its top, `across` outwards from the centre line. */
+export interface FasteningsInput extends SpacingInput {
+  readonly direction: 'vertical' | 'horizontal';
+  /** Length of a hole; see `buttonholeLength`. */
+  readonly hole: Length;
+  readonly diameter: Length;
+  /** The band: from the centre line out to the finished edge, and in to the stitching or the inner fold. */
+  readonly outer: Length;
+  readonly inner: Length;
+  /** Length of the opening, if holes must stay on it. */
+  readonly opening?: Length;
+}
+
+/** One hole and its button. */
+export interface Fastening {
+  readonly hole: {
+    readonly from: { readonly along: Length; readonly across: Length };
+    readonly to: { readonly along: Length; readonly across: Length };
+  };
+  /** Middle of the button, on the centre line of the other front. */
+  readonly button: { readonly along: Length; readonly across: Length };
+}
+
+/** What {@link fastenings} gives back. */
+export interface FasteningsMade {
+  readonly spacing: Spaced;
+  readonly fastenings: readonly Fastening[];
+  readonly advice: readonly Advice[];
+  readonly assumed: readonly string[];
+}
+
+/**
+ * Places holes and buttons at even spacing, one held at a level if wanted. A position is where the button rests.
+ *
+ * Refused: what `spaced` refuses; a hole shorter than the button's diameter or of no length; a hole that reaches past
+ * the band on either side or past the ends of the opening; vertical holes that run into each other; buttons that overlap.
+ */
+export function fastenings(input: FasteningsInput): Result<FasteningsMade, Refusal> {
+  const { direction, hole, diameter, outer, inner, opening } = input;
+  if (diameter <= 0)
+    return bad(refusal('diameter', 'The button has no size.', 'Give a diameter above zero.'));
+  if (shorter(hole, diameter)) {
+    return bad(
+      refusal(
+        'hole',
+        'The hole is shorter than the button is wide.',
+        'Give a hole at least as long as the diameter.',
+      ),
+    );
+  }
+  const spacing = spaced(input);
+  if (!spacing.ok) return spacing;
+
+  const zero = nm(0);
+  const level = direction === 'horizontal';
+  const start = { along: level ? zero : nm(-BELOW_TOP.value), across: level ? PAST_CENTRE.value : zero };
+  const end = {
+    along: level ? zero : add(start.along, hole),
+    across: level ? subtract(start.across, hole) : zero,
+  };
+  if (!shorter(start.across, outer)) {
+    return bad(
+      refusal(
+        'outer',
+        'The hole would reach the finished edge.',
+        'Make the lap wider than 1/8 in beyond the centre line.',
+      ),
+    );
+  }
+  if (!longer(end.across, nm(-inner))) {
+    const cure = level
+      ? 'Make the band wider inside the centre line, the button smaller, or the holes vertical.'
+      : 'Make the band wider.';
+    return bad(refusal('inner', 'The hole would reach past the band.', cure));
+  }
+  const { positions } = spacing.value;
+  const gaps = positions.slice(1).map((p, i) => subtract(p, positions[i] ?? zero));
+  const need = level ? diameter : hole;
+  if (gaps.some((gap) => !longer(gap, need))) {
+    const wrong = level ? 'The buttons would overlap.' : 'The holes would run into each other.';
+    return bad(refusal('count', wrong, 'Give fewer, or a longer distance from the first to the last.'));
+  }
+  const [top, bottom] = [positions[0] ?? zero, positions.at(-1) ?? zero];
+  if (opening !== undefined && (add(top, start.along) < 0 || longer(add(bottom, end.along), opening))) {
+    return bad(
+      refusal(
+        'opening',
+        'A hole would reach past the end of the opening.',
+        'Move the first or the last further in.',
+      ),
+    );
+  }
+  const advice = shorter(outer, add(times(diameter, 1 / 2), BEYOND_BUTTON.value))
+    ? [
+        advise(
+          'The cloth beyond the centre line is less than half a button and 1/4 in.',
+          BEYOND_BUTTON.source,
+        ),
+      ]
+    : [];
+  return good({
+    spacing: spacing.value,
+    fastenings: positions.map((position) => ({
+      hole: {
+        from: { along: add(position, start.along), across: start.across },
+        to: { along: add(position, end.along), across: end.across },
+      },
+      button: { along: position, across: zero },
+    })),
+    advice,
+    assumed: [...spacing.value.assumed, ...(opening === undefined ? ['The holes stay on the opening.'] : [])],
+  });
+}

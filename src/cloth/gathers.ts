@@ -1,0 +1,146 @@
+import { add, inches, type Length, longer, mm, nm, shorter, subtract, times } from '../length/length.ts';
+import { bad, good, type Result } from '../length/result.ts';
+import { type Advice, advise, type Sourced } from './advice.ts';
+import { type Refusal, refusal } from './refusal.ts';
+import { memory, practice, published } from './source.ts';
+
+/** A ruffle strip is two and a half times as long as its place, unless said otherwise. */
+export const FULLNESS: Sourced<number> = { value: 2.5, source: practice };
+/** Outside this a ruffle looks skimped or will not draw up; still possible. */
+export const USUAL_FULLNESS: Sourced<readonly [least: number, most: number]> = {
+  value: [1.25, 3],
+  source: published(
+    'Clothing for Women, Baldt; The New Dressmaker, Butterick',
+    '1916, 1921',
+    'bias ruffle from 1 1/4; chiffon ruche to 3 times (p. 137); seen as excerpts',
+  ),
+};
+/** Two gathering rows 1/4 in apart inside the allowance. */
+export const ROWS_APART: Sourced<Length> = {
+  value: inches(1, 4),
+  source: published('Sewing Technique: Straight Ruffle (handout)', 'after 2010', 'seen as an excerpt'),
+};
+/** The row nearer the seam lies 1/8 in from it, in the allowance. */
+export const ROW_FROM_SEAM: Sourced<Length> = { value: inches(1, 8), source: memory };
+/** Thread left hanging at each end of a row, to hold while drawing up. */
+export const THREAD_END: Sourced<Length> = { value: mm(100), source: memory };
+
+/** A gathered strip and the edge that it is set to. */
+export interface GathersInput {
+  /** Length of the seam that the gathers are set to. */
+  readonly place: Length;
+  /** How many times its place the strip is long; 2.5 if not given. */
+  readonly fullness?: number;
+  /** Usable width of the cloth between the selvages: strips are cut across. */
+  readonly clothWidth: Length;
+  /** Seam allowance at each end of each strip. */
+  readonly join: Length;
+  /** Allowance of the gathered edge, in which the gathering rows run. */
+  readonly allowance: Length;
+  /** True for a closed ring, such as a cuff or a hem; its last strip joins the first. */
+  readonly ring?: boolean;
+  /** Marks that divide both edges: in quarters or in eighths. Quarters if not given. */
+  readonly parts?: 4 | 8;
+}
+
+/** What {@link gathers} gives back. */
+export interface GathersMade {
+  /** Length of the joined strip along its seam line, without end allowances. */
+  readonly strip: Length;
+  readonly fullness: number;
+  /** How many strips to cut across the cloth, all alike, and how long each is with its allowances. */
+  readonly strips: number;
+  readonly cutLength: Length;
+  readonly joins: number;
+  /** Where the joins come along the strip, from its start. */
+  readonly joinsAt: readonly Length[];
+  /** Marks on the edge and on the strip, ends included; each pair is pinned together. */
+  readonly marks: readonly { readonly place: Length; readonly strip: Length }[];
+  /** Distance of each gathering row from the seam line, into the allowance. */
+  readonly rows: readonly [near: Length, far: Length];
+  /** Gathering threads: a fresh one for each row of each half. */
+  readonly threads: { readonly count: number; readonly each: Length };
+  readonly advice: readonly Advice[];
+  readonly assumed: readonly string[];
+}
+
+/**
+ * Length, cutting and marking of a gathered strip.
+ *
+ * Strips: as many as the length divided by the cloth width less both allowances, rounded up (NIMI Dress Making, trade
+ * practical, p. 203, c. 2024, seen as an excerpt). Marks in quarters or eighths: Sewing and Handicraft for Girls,
+ * Gathering B, seen as an excerpt. A thread for each half: Watson, Textiles and Clothing, 1907.
+ *
+ * Refused: a place or cloth without length; fullness under 1, which is no gathering, or over 10; cloth no wider than its two
+ * allowances; an allowance too narrow for two rows.
+ */
+export function gathers(input: GathersInput): Result<GathersMade, Refusal> {
+  const { place, clothWidth, join, allowance, ring = false, parts = 4, fullness = FULLNESS.value } = input;
+  if (place <= 0) return bad(refusal('place', 'The seam has no length.', 'Give a length above zero.'));
+  if (!(fullness >= 1 && fullness <= 10)) {
+    return bad(
+      refusal(
+        'fullness',
+        'A strip this long cannot be gathered to its place.',
+        'Give a fullness from 1 to 10; 2.5 is usual.',
+      ),
+    );
+  }
+  if (join < 0)
+    return bad(refusal('join', 'The allowance of the joins is below zero.', 'Give zero or more.'));
+  const usable = subtract(clothWidth, times(join, 2));
+  if (usable <= 0)
+    return bad(
+      refusal(
+        'clothWidth',
+        'The cloth is no wider than the allowances of a strip.',
+        'Give a wider cloth or a narrower allowance.',
+      ),
+    );
+  const far = add(ROW_FROM_SEAM.value, ROWS_APART.value);
+  if (shorter(allowance, far)) {
+    return bad(
+      refusal(
+        'allowance',
+        'The allowance has no room for two gathering rows.',
+        'Give an allowance of at least 3/8 in.',
+      ),
+    );
+  }
+  const strip = times(place, fullness);
+  const strips = Math.max(1, Math.ceil(strip / usable));
+  const divide = (whole: Length, k: number, of: number): Length => nm((whole * k) / of);
+  const joins = ring ? strips : strips - 1;
+  const [least, most] = USUAL_FULLNESS.value;
+  const advice: Advice[] = [];
+  if (fullness < least)
+    advice.push(advise('Under 1 1/4 times its place a ruffle looks flat.', USUAL_FULLNESS.source));
+  if (fullness > most)
+    advice.push(
+      advise(
+        'Over 3 times its place a ruffle is hard to draw up unless the cloth is sheer.',
+        USUAL_FULLNESS.source,
+      ),
+    );
+  const assumed: string[] = [];
+  if (input.fullness === undefined) assumed.push('Fullness 2 1/2.');
+  if (input.parts === undefined) assumed.push('Marks in quarters.');
+  if (longer(far, times(allowance, 3 / 4)))
+    assumed.push('The outer gathering row lies near the cut edge, and the cloth does not fray that far.');
+  return good({
+    strip,
+    fullness,
+    strips,
+    cutLength: add(divide(strip, 1, strips), join, join),
+    joins,
+    joinsAt: Array.from({ length: joins }, (_, i) => divide(strip, ring ? i : i + 1, strips)),
+    marks: Array.from({ length: parts + 1 }, (_, k) => ({
+      place: divide(place, k, parts),
+      strip: divide(strip, k, parts),
+    })),
+    rows: [ROW_FROM_SEAM.value, far],
+    threads: { count: 4, each: add(divide(strip, 1, 2), times(THREAD_END.value, 2)) },
+    advice,
+    assumed,
+  });
+}
