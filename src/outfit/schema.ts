@@ -28,6 +28,7 @@ const list = <T extends v.GenericSchema>(item: T) =>
 const length = v.pipe(
   v.string('must be a length in quotes, such as "4 3/8 in" or "111 mm"'),
   v.maxLength(40, 'is too long for a length'),
+  v.description('a length with its unit, such as "4 3/8 in" or "111 mm"'),
   v.rawTransform<string, Length>(({ dataset, addIssue, NEVER }) => {
     if (!/[a-z"″′'”]/i.test(dataset.value)) {
       addIssue({
@@ -40,7 +41,6 @@ const length = v.pipe(
     addIssue({ message: read.error });
     return NEVER;
   }),
-  v.description('a length with its unit, such as "4 3/8 in" or "111 mm"'),
 );
 const positive = v.pipe(
   length,
@@ -58,6 +58,7 @@ const edgeRef = v.pipe(
     /^(other:)?[a-z0-9][a-z0-9-]*\.[a-z0-9][a-z0-9-]*$/,
     'must be a piece and an edge with a dot between, such as "back.side", or "other:back.side" for the mirrored mate',
   ),
+  v.description('a piece and its edge: "back.side", or "other:back.side" for the mirrored mate'),
   v.transform((written: string): EdgeRef => {
     const other = written.startsWith('other:');
     const [piece = '', edge = ''] = written.slice(other ? 6 : 0).split('.');

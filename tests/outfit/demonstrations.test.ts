@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { add, mm, times, toMm } from '../../src/length/length.ts';
+import { add, type Length, mm, times, toMm } from '../../src/length/length.ts';
 import { edgeName, spell } from '../../src/outfit/chains.ts';
 import type { Chain, Garment } from '../../src/outfit/outfit.ts';
 import { edgeLengths } from '../../src/shape/measure.ts';
@@ -8,7 +8,7 @@ import { demo, demos } from './demo-files.ts';
 const CLOSE = mm(3);
 
 const lengthsIn = (garment: Garment) => {
-  const lengths = new Map(
+  const lengths = new Map<string, Length>(
     garment.pieces.flatMap((piece) =>
       [...edgeLengths(piece.outline)].map(([edge, length]) => [`${piece.id}.${edge}`, length] as const),
     ),
