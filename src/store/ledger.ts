@@ -16,7 +16,7 @@ export interface LedgerOptions {
   readonly name?: string;
   /** How long the browser may take to open the database before it is tried again, and then given up, ms. */
   readonly timeoutMs?: number;
-  /** Told of trouble in words for the maker, also where it passed by itself or nobody waits for a result. */
+  /** Told of trouble in words for the maker that passed by itself or has no promise to reject. */
   readonly onTrouble?: (trouble: Trouble) => void;
   /** Told of deeds that another tab has written down, for `applyDeeds`. */
   readonly onOthers?: (deeds: readonly Deed[]) => void;
@@ -41,7 +41,11 @@ export interface Ledger {
   readonly device: string;
   /** Writes acts down, all or none. Done when they lie on the disk as far as the browser can say. */
   readonly write: (outfit: string, acts: readonly Act[]) => Promise<readonly Deed[]>;
-  /** What the ledger of an outfit adds up to; empty for an outfit that it does not know. */
+  /**
+   * What the ledger of an outfit adds up to; empty for an outfit that it does not know. Deeds that `onOthers` told of
+   * meanwhile may be in it or not: apply them again, which does no harm. A page that was hidden may have missed some;
+   * load again when it is shown.
+   */
   readonly load: (outfit: string) => Promise<Progress>;
   /** The outfits in the ledger, the one worked on last first. */
   readonly outfits: () => Promise<readonly OutfitEntry[]>;
@@ -121,11 +125,10 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
           ]);
         }),
       );
-    } catch (cause) {
-      // Nobody waits for a snapshot, and none is needed: the deeds are all there.
-      onTrouble(troubleOf(cause));
-    } finally {
       snapshotting.delete(outfit);
+    } catch {
+      // None is needed: the deeds are all there, and opening takes longer. What failed once is not tried again before
+      // the next start, or a full device would say so at every tap.
     }
   };
 

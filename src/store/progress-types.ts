@@ -36,6 +36,9 @@ export interface Progress {
   readonly undo:
     | { readonly deed: DeedId; readonly kind: string; readonly step: string; readonly item: string }
     | undefined;
-  /** The deeds behind all this, for taking one back and for one that comes late. Nothing for a screen to read. */
+  /**
+   * The deeds behind all this, for taking one back and for one that comes late. Nothing for a screen to read. A progress
+   * without it is taken to come from no deeds at all.
+   */
   readonly trail?: Trail;
 }

@@ -214,6 +214,21 @@ describe('opening with 40 000 taps', () => {
     const quick = await opening();
     expect(quick).toMatchObject({ beads: 40_000, back: 39_999 });
     expect(quick.later).toBeLessThan(2_000);
+    const taps = await page.evaluate(async () => {
+      const ledger = await bench.open({ snapshotEvery: 500 });
+      const ms: number[] = [];
+      for (let i = 0; i < 1_000; i++) {
+        const began = performance.now();
+        await ledger.write('o', [bench.tap('line 400')]);
+        ms.push(performance.now() - began);
+      }
+      ledger.close();
+      return ms.sort((a, b) => a - b);
+    });
+    const part = (share: number) => `${taps[Math.ceil(share * taps.length) - 1]!.toFixed(1)} ms`;
+    console.info(
+      `A tap acknowledged among 40 000: median ${part(0.5)}, p95 ${part(0.95)}, p99 ${part(0.99)}, worst ${part(1)}`,
+    );
     await page.evaluate(async () => {
       const db = await bench.rawOpen('slipbaste');
       const tx = db.transaction('snapshots', 'readwrite');
@@ -225,7 +240,7 @@ describe('opening with 40 000 taps', () => {
     });
     await openBench(page, served);
     const slow = await opening();
-    expect(slow).toMatchObject({ beads: 39_999, back: 39_998 });
+    expect(slow).toMatchObject({ beads: 40_999, back: 40_998 });
     const figures = ({ ms }: typeof slow) =>
       `opened ${ms.opened.toFixed(0)} ms, loaded ${ms.loaded.toFixed(0)} ms, first undo ${ms.undone.toFixed(0)} ms`;
     console.info(`40 000 taps through a snapshot: ${figures(quick)}; without one: ${figures(slow)}`);
@@ -292,7 +307,7 @@ describe('trouble with the database', () => {
     const result = await page.evaluate(async () => {
       const old = await bench.rawOpen('old', 1);
       const options = { name: 'old', version: 2, upgrade: () => undefined, onTrouble: bench.told };
-      const newer = bench.connection({ ...options, timeoutMs: 150 });
+      const newer = bench.connection({ ...options, timeoutMs: 500 });
       const said = await bench.outcome(newer.use(async (db) => db.version));
       old.close();
       const freed = await bench.outcome(newer.use(async (db) => db.version));
@@ -346,7 +361,7 @@ describe('trouble with the database', () => {
       IDBFactory.prototype.open = function (name, version) {
         return opened++ === 0 ? open.call(this, 'stuck', 1) : open.call(this, name, version);
       };
-      const ledger = await bench.open({ timeoutMs: 150 });
+      const ledger = await bench.open({ timeoutMs: 600 });
       return {
         opened,
         said: await bench.outcome(ledger.write('o', [bench.tap()]).then((deeds) => deeds.length)),

@@ -67,10 +67,15 @@ export const anyDeeds = (device: string, maxLength = 30): fc.Arbitrary<Deed[]> =
       fc.tuple(
         fc.oneof({ weight: 5, arbitrary: anyAct }, { weight: 1, arbitrary: undoneOf(device) }),
         fc.nat(40),
+        fc.option(fc.nat(40), { nil: undefined, freq: 8 }),
       ),
       { maxLength },
     )
-    .map((rows) => rows.map(([act, at], seq) => deed(seq, act, { device, at })));
+    .map((rows) =>
+      rows.map(([act, at, place], seq) =>
+        deed(seq, act, { device, at, ...(place !== undefined && { place }) }),
+      ),
+    );
 
 /** Deeds of device `a` that are mostly taps of two lines in a row, some of them taken back: what counting is like. */
 export const counting: fc.Arbitrary<Deed[]> = fc
