@@ -107,3 +107,5 @@ export function changeoversOf(sequence: readonly StepId[], steps: ReadonlyMap<St
   }
   return changes;
 }
+
+export { type Explained, explain } from './explain.ts';

@@ -1,4 +1,4 @@
-import { published } from '../../cloth/source.ts';
+import { practice, published } from '../../cloth/source.ts';
 import { lookUp } from '../../outfit/chains.ts';
 import type { Cloth, Garment, Outfit, Piece } from '../../outfit/outfit.ts';
 import { pointer } from '../../outfit/problem.ts';
@@ -39,6 +39,8 @@ export function expand(outfit: Outfit, garment: Garment, place: number): Made {
     if (!cloth) throw new Error(`no cloth for ${piece}`);
     return cloth;
   };
+  /** Fused samples already planned, by material and cloth. */
+  const samples = new Map<string, StepId>();
   const put = (about: Parameters<typeof inTurn>[0], actions: readonly Action[]): Subject => {
     const made = inTurn(about, actions);
     subjects.set(about.id, made.subject);
@@ -76,7 +78,21 @@ export function expand(outfit: Outfit, garment: Garment, place: number): Made {
   garment.works.forEach((work, i) => {
     const piece = looked.pieces.get(work.on);
     if (!piece) return;
-    const subject = put(aboutWork(looked, work, piece), actionsOf(work, piece, clothOf(work.on)));
+    const actions = actionsOf(work, piece, clothOf(work.on));
+    const fused = work.kind === 'interfacing' && work.fuse ? `${work.material} on ${piece.cloth}` : undefined;
+    const tried = fused === undefined ? undefined : samples.get(fused);
+    const subject = put(aboutWork(looked, work, piece), tried ? actions.slice(1) : actions);
+    if (fused !== undefined && tried === undefined) samples.set(fused, subject.first);
+    if (tried !== undefined) {
+      inner.push({
+        before: tried,
+        after: subject.first,
+        rule: 'sample first',
+        because: 'one sample of this material on this cloth serves for all pieces',
+        source: practice,
+        waivable: false,
+      });
+    }
     const marker = 'marker' in work ? outfit.markers.find((m) => m.id === work.marker) : undefined;
     const mark = stepOf(subject, 'mark');
     if (marker && mark) {

@@ -50,6 +50,8 @@ export interface Action {
   readonly tool?: string;
   readonly final?: boolean;
   readonly kills?: readonly MarkKiller[];
+  /** True for a sample: done once, though the work itself is done left and right. */
+  readonly once?: boolean;
   /** Why it comes after the one before it. */
   readonly because?: string;
   readonly rule?: string;
@@ -87,8 +89,8 @@ export function inTurn(
       say: a.say,
       pieces: a.pieces ?? about.pieces,
       edges: a.edges ?? about.edges,
-      times: about.times,
-      minutes: a.minutes * about.times,
+      times: a.once ? 1 : about.times,
+      minutes: a.minutes * (a.once ? 1 : about.times),
       final: a.final ?? false,
       kills: a.kills ?? (a.station === 'iron' ? ['heat'] : []),
     };

@@ -111,6 +111,7 @@ export function actionsOf(work: Work, piece: Piece, cloth: Cloth): readonly Acti
         ? [
             {
               action: 'sample',
+              once: true,
               station: 'iron',
               say: `Fuse a sample of ${lower(work.material)} on a scrap of ${lower(cloth.name)}`,
               minutes: 8,
@@ -201,6 +202,7 @@ export function actionsOf(work: Work, piece: Piece, cloth: Cloth): readonly Acti
       return [
         {
           action: 'sample',
+          once: true,
           ...foot,
           say: 'Sew a sample buttonhole through the same layers and try the button in it',
           minutes: 8,

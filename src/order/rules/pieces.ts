@@ -6,6 +6,15 @@ import { lower, type Made, type Subject } from '../expand/made.ts';
 import { kindOf } from '../kinds.ts';
 import type { Found, Rule } from './rule.ts';
 
+/**
+ * The layer of a work on one piece. A piece that is cut after its work has no edge to stay or to stiffen until then, so
+ * what takes up its cloth lies below all else.
+ */
+const layerOn = (made: Made, piece: string, work: Work): number => {
+  const { layer, takesUp } = kindOf(work);
+  return made.looked.pieces.get(piece)?.cutAfterWork && takesUp ? layer - 100 : layer;
+};
+
 /** Works on each piece, from the lowest layer up; works along several pieces belong to none of them alone. */
 function* worksByPiece(made: Made): Iterable<readonly [string, readonly (readonly [Work, Subject])[]]> {
   const on = new Map<string, (readonly [Work, Subject])[]>();
@@ -20,7 +29,7 @@ function* worksByPiece(made: Made): Iterable<readonly [string, readonly (readonl
     }
   }
   for (const [piece, list] of on) {
-    yield [piece, list.toSorted(([a], [b]) => kindOf(a).layer - kindOf(b).layer)];
+    yield [piece, list.toSorted(([a], [b]) => layerOn(made, piece, a) - layerOn(made, piece, b))];
   }
 }
 
@@ -74,11 +83,11 @@ export const lowestLayerFirst: Rule = {
   *find(made) {
     for (const [piece, works] of worksByPiece(made)) {
       for (const [below, under] of works) {
-        const layer = kindOf(below).layer;
-        const next = works.find(([above]) => kindOf(above).layer > layer);
+        const layer = layerOn(made, piece, below);
+        const next = works.find(([above]) => layerOn(made, piece, above) > layer);
         if (!next) continue;
         for (const [above, over] of works) {
-          if (kindOf(above).layer !== kindOf(next[0]).layer) continue;
+          if (layerOn(made, piece, above) !== layerOn(made, piece, next[0])) continue;
           yield {
             before: under.last,
             after: over.first,
@@ -110,7 +119,7 @@ export const tuckThenCut: Rule = {
       const name = lower(piece.name);
       for (const work of made.garment.works) {
         const subject = made.subjects.get(work.id);
-        if (!subject || !subject.pieces.includes(piece.id)) continue;
+        if (!subject?.pieces.includes(piece.id)) continue;
         yield kindOf(work).takesUp
           ? {
               before: subject.last,
