@@ -117,7 +117,7 @@ export function actionsOfJoin(
         {
           action: 'pin',
           station: 'pin',
-          say: `Pin ${edgesIn(looked, join.this)} right sides together`,
+          say: `Pin ${edgesIn(looked, [...join.this, ...join.to])} right sides together`,
           minutes: 5,
           ...afterBasting,
         },
@@ -226,6 +226,6 @@ export const aboutJoin = (looked: Looked, join: Join): About => ({
   id: join.id,
   name: `the ${lower(join.name)}`,
   pieces: piecesOf(join),
-  edges: [...join.this, ...join.to].map(edgeName),
+  edges: [...new Set([...join.this, ...join.to].map(edgeName))],
   times: timesOf(looked, join.this, join.to),
 });
