@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { finishedPoint, openMap, type TuckFamily } from '../../src/cloth/fold-map.ts';
+import { acrossOf, finishedPoint, openMap, type TuckFamily } from '../../src/cloth/fold-map.ts';
 import { openOutline } from '../../src/cloth/open-outline.ts';
-import { mm } from '../../src/length/index.ts';
+import { mm, nm } from '../../src/length/index.ts';
 import { holds, type Point, type Polygon, signedArea } from '../../src/shape/index.ts';
-import { at, rectangle, toNearestSide } from '../shape/shapes.ts';
+import { at, convex, rectangle, toNearestSide } from '../shape/shapes.ts';
 import { anyFamily } from './families.ts';
 
 const opened = (polygon: Polygon, families: readonly TuckFamily[]) => {
@@ -118,6 +118,46 @@ describe('opening a finished outline', () => {
         }
       }),
       { numRuns: 60 },
+    );
+    expect(worked).toBeGreaterThan(10);
+  });
+
+  /** The part of a convex shape between two distances across the tucks. */
+  const between = (polygon: Polygon, family: TuckFamily, low: number, high: number): Point[] => {
+    let kept = [...polygon];
+    for (const [limit, keep] of [
+      [low, 1],
+      [high, -1],
+    ] as const) {
+      const depth = (p: Point) => (acrossOf(family, p) - limit) * keep;
+      kept = kept.flatMap((a, i) => {
+        const b = kept[(i + 1) % kept.length]!;
+        const [da, db] = [depth(a), depth(b)];
+        const t = da / (da - db);
+        const cross = () => ({ x: nm(a.x + (b.x - a.x) * t), y: nm(a.y + (b.y - a.y) * t) });
+        return [...(da >= 0 ? [a] : []), ...(da * db < 0 ? [cross()] : [])];
+      });
+    }
+    return kept;
+  };
+
+  test('a convex piece that holds its tucks opens, and grows by twice what each tuck covers', () => {
+    let worked = 0;
+    fc.assert(
+      fc.property(convex, anyFamily, (polygon, family) => {
+        fc.pre(Math.abs(signedArea(polygon)) > 100);
+        const shifted = { ...family, datum: at(100, 150) };
+        const us = polygon.map((p) => acrossOf(shifted, p));
+        const [low, high] = [Math.min(...us), Math.max(...us)];
+        const strips = shifted.tucks.map(({ at: s, depth }) =>
+          shifted.pressed === 'away' ? [s, s + depth] : [s - depth, s],
+        ) as [number, number][];
+        fc.pre(strips.every(([a, b]) => (a > low + 10 && b < high - 10) || b < low - 10 || a > high + 10));
+        const covered = strips.map(([a, b]) => Math.abs(signedArea(between(polygon, shifted, a, b))));
+        const wanted = Math.abs(signedArea(polygon)) + 2 * covered.reduce((sum, a) => sum + a, 0);
+        expect(Math.abs(signedArea(opened(polygon, [shifted]))) / wanted).toBeCloseTo(1, 6);
+        if (covered.some((a) => a > 0)) worked++;
+      }),
     );
     expect(worked).toBeGreaterThan(10);
   });
