@@ -1,7 +1,13 @@
 import { render } from 'preact';
-import { watchForUpdates } from './pwa/updates.ts';
+import { App } from './screens/app.tsx';
+import { keepChoices, lastOutfit } from './screens/choices.ts';
+import { watchHouse } from './screens/house.tsx';
+import { followAddress } from './screens/route.ts';
+import './ui/ground.css';
+import './ui/parts.css';
 
+keepChoices();
+followAddress(lastOutfit.value);
 const place = document.getElementById('app');
-if (place) render(<h1>Slipbaste</h1>, place);
-
-watchForUpdates({ onOfflineReady() {}, onUpdateWaiting() {} });
+if (place) render(<App />, place);
+requestAnimationFrame(() => setTimeout(() => void watchHouse(), 0));

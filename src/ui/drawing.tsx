@@ -34,7 +34,7 @@ interface Cell {
 
 const high = 170;
 const wide = 358;
-const rim = 16;
+const rim = 30;
 const gap = 22;
 
 function cellOf(piece: PieceToDraw): Cell {
@@ -58,6 +58,13 @@ function scalesFor(cells: readonly Cell[]): number[] {
   return Math.max(...own) > shared * 3 ? own : cells.map(() => shared);
 }
 
+/** Where the letter of an edge stands: beside the edge, away from the middle of the piece. */
+function outward(at: Spot, middle: Spot): Spot {
+  const [dx, dy] = [at.x - middle.x, at.y - middle.y];
+  const away = 17 / Math.max(1, Math.hypot(dx, dy));
+  return { x: at.x + dx * away, y: at.y + dy * away };
+}
+
 const letters = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
 
 /**
@@ -70,7 +77,10 @@ export function Drawing({ pieces }: { readonly pieces: readonly PieceToDraw[] })
   const scales = scalesFor(cells);
   const widths = cells.map(({ box }, i) => sizeOf(box).w * (scales[i] ?? 1));
   const used = widths.reduce((sum, w) => sum + w, 0) + gap * (cells.length - 1);
-  let x = (wide - used) / 2;
+  // A narrow drawing has its words beside it, a wide one below.
+  const across = used + rim * 2;
+  const beside = across < wide * 0.62;
+  let x = rim;
   let letter = 0;
   const legend: { letter: string; text: string }[] = [];
   const drawn = cells.map((cell, i) => {
@@ -82,20 +92,21 @@ export function Drawing({ pieces }: { readonly pieces: readonly PieceToDraw[] })
       x: left + (s.x - cell.box.left) * scale,
       y: top + (s.y - cell.box.top) * scale,
     });
+    const middle = { x: left + (widths[i] ?? 0) / 2, y: high / 2 };
     const picked = new Set(cell.piece.picked);
     const badges = cell.edges
       .filter((edge) => picked.has(edge.name))
       .map((edge) => {
         const sign = letters[letter++ % letters.length] ?? 'A';
-        legend.push({ letter: sign, text: `${cell.piece.name}, ${edge.name}` });
-        return { sign, at: put(halfWay(edge.spots)), edge };
+        legend.push({ letter: sign, text: `${cell.piece.name}: ${edge.name}` });
+        return { sign, at: outward(put(halfWay(edge.spots)), middle), edge };
       });
     if (badges.length === 0) legend.push({ letter: '', text: cell.piece.name });
     return <Piece key={`${cell.piece.name} ${i}`} cell={cell} put={put} badges={badges} />;
   });
   return (
-    <figure class="drawing" data-part="drawing">
-      <svg viewBox={`0 0 ${wide} ${high}`} role="img" aria-label={legend.map((l) => l.text).join('; ')}>
+    <figure class={beside ? 'drawing beside' : 'drawing'} data-part="drawing">
+      <svg viewBox={`0 0 ${across} ${high}`} role="img" aria-label={legend.map((l) => l.text).join('; ')}>
         {drawn}
       </svg>
       <figcaption>

@@ -1,0 +1,73 @@
+import { signal } from '@preact/signals';
+import type { ComponentType } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { Bench } from './bench/bench.tsx';
+import { HouseNotice, trouble } from './house.tsx';
+import { route } from './route.ts';
+import type { Session } from './session.ts';
+import { session, takeUp } from './workroom.ts';
+import './page.css';
+
+/** A screen that is fetched when it is first wanted; every part is already on the device once the app is. */
+function later<P>(fetchIt: () => Promise<{ readonly default: ComponentType<P> }>): ComponentType<P> {
+  const found = signal<ComponentType<P> | undefined>(undefined);
+  return function Later(props: P) {
+    useEffect(() => {
+      if (found.value) return;
+      fetchIt().then(
+        (part) => {
+          found.value = part.default;
+        },
+        () => {
+          trouble.value =
+            'A part of the app could not be read. Load the page again when you are at a quiet moment.';
+        },
+      );
+    }, []);
+    const Screen = found.value;
+    return Screen ? <Screen {...(props as P & object)} /> : <Opening />;
+  } as ComponentType<P>;
+}
+
+const Outfits = later(() => import('./outfits/outfits.tsx'));
+const RunningOrder = later<{ readonly session: Session }>(() => import('./running-order/running-order.tsx'));
+
+function Opening() {
+  return (
+    <main class="page">
+      <HouseNotice quietMoment={false} />
+      <h1 class="unseen">Slipbaste</h1>
+      <p role="status">Laying it out…</p>
+      <p>
+        <a href="#/">Outfits</a>
+      </p>
+    </main>
+  );
+}
+
+function NotHere() {
+  return (
+    <main class="page">
+      <h1>This outfit is not on this device</h1>
+      <p>Bring in a saved copy of it on the outfits page.</p>
+      <a class="main" href="#/">
+        To the outfits
+      </a>
+    </main>
+  );
+}
+
+/** The whole app: the screen that the address names. */
+export function App() {
+  const place = route.value;
+  const wanted = place.screen === 'outfits' ? undefined : place.outfit;
+  useEffect(() => {
+    // What went wrong is said by the notice of the house.
+    if (wanted !== undefined) takeUp(wanted).catch(() => {});
+  }, [wanted]);
+  if (place.screen === 'outfits') return <Outfits />;
+  const found = session.value;
+  if (!found || found.id !== place.outfit) return <Opening />;
+  if (found.progress.value.description === undefined) return <NotHere />;
+  return place.screen === 'bench' ? <Bench session={found} /> : <RunningOrder session={found} />;
+}

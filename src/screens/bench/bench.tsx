@@ -1,0 +1,282 @@
+/**
+ * The bench: one card, and one pad for what comes next.
+ *
+ * What others may hold on to (tests, switches):
+ * - card root: `[data-part="card"]` with `data-step` (the step's id), `data-station`, `data-readout` (kind of readout)
+ * - instruction: the only `h1`
+ * - pad: button `[data-part="pad"]`, named by its label: `Mark set, next`, `Last mark set`, `Tick`, `Count 1`,
+ *   `Count 2`, `Line done`, `Start 12 s`, `Done`, `Go on` (a detail may follow). For a quarter of a second after it
+ *   changed its meaning it is `aria-disabled`, so that a fast touch aimed at the old meaning is not taken as the new.
+ * - undo: button `[data-part="undo"]`, named `Undo: mark 3`; disabled where there is nothing to take back
+ * - figure in hand: `[data-part="figure"]`; in a count with `data-in-flight` until the ledger has the touch
+ * - timers: `li[data-timer]` with `data-state` `waiting`, `running` or `over`
+ * - `[data-part="why"]`, `[data-part="order"]`, `[data-part="aloud"]`, `[data-part="more"]`, `[data-part="home"]`
+ * - `[data-part="wake"]` says whether the screen stays on; `[data-part="rest"]` until when to let it rest
+ * - spoken changes: `[data-part="live"]`
+ */
+import { useSignal } from '@preact/signals';
+import type { ComponentType } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { Card } from '../../order/card-types.ts';
+import { now, useTicking } from '../../ui/clock.ts';
+import { Drawing } from '../../ui/drawing.tsx';
+import { secondsLeft, writeClock, writeCountdown } from '../../ui/duration.ts';
+import { clicked, rang } from '../../ui/feedback.ts';
+import { Pad } from '../../ui/pad.tsx';
+import { Sign } from '../../ui/signs.tsx';
+import { canSpeak, sayAloud } from '../../ui/speak.ts';
+import { keepAwake, wakeState } from '../../ui/wake.ts';
+import { feedback, markingFor } from '../choices.ts';
+import { HouseNotice } from '../house.tsx';
+import type { Session } from '../session.ts';
+import { Advice, Cautions } from './cautions.tsx';
+import { Count } from './count.tsx';
+import { Finished, Stuck } from './finished.tsx';
+import { Marks } from './marks.tsx';
+import { padAct } from './pad-act.ts';
+import type { SheetProps } from './sheets.tsx';
+import { Ticks } from './ticks.tsx';
+import { Timers } from './timers.tsx';
+import { undoName } from './undo-name.ts';
+import { useBenchKeys, useSettling } from './use-pad.ts';
+import { cardInWords, readoutInWords } from './words.ts';
+import './bench.css';
+
+type OpenSheet = { readonly Sheet: ComponentType<SheetProps> };
+
+/** The bench of one outfit. Quiet lines from the house are shown only while no step is in hand. */
+export function Bench({ session }: { readonly session: Session }) {
+  const sheet = useSignal<OpenSheet | undefined>(undefined);
+  const root = useRef<HTMLElement>(null);
+  const card = session.card.value;
+  const progress = session.stepProgress.value;
+  const undo = undoName(session.progress.value.undo, card);
+  const marking = markingFor(session.outfit.value?.units ?? 'in');
+  const rest = session.resting.value;
+  const others = session.otherTimers.value;
+  const timers = [...progress.timers.values(), ...others];
+  const running = timers.filter((timer) => secondsLeft(timer, now.value) > 0).length;
+  const pad = card && !session.finished.value ? padAct(card, progress, now.value) : undefined;
+  const settling = useSettling(pad && `${card?.step} ${pad.kind}`);
+
+  useTicking(running > 0 || rest !== undefined);
+  useEffect(keepAwake, []);
+  useRing(running, timers.length);
+  useEffect(() => {
+    const { progress: all, step, openStep } = session;
+    const here = step.value;
+    if (here !== undefined && all.value.open !== here) openStep(here);
+  }, [session, session.step.value]);
+
+  const press = (): void => {
+    if (!pad || settling.peek()) return;
+    clicked(feedback());
+    if (pad.acts.length > 0) session.act(...pad.acts);
+    else session.done();
+  };
+  const takeBack = (): void => {
+    clicked(feedback());
+    session.undo();
+  };
+  useBenchKeys(press, takeBack);
+
+  const openSheet = async (name: 'WhySheet' | 'MoreSheet'): Promise<void> => {
+    const sheets = await import('./sheets.tsx');
+    sheet.value = { Sheet: sheets[name] };
+  };
+  const Open = sheet.value?.Sheet;
+
+  // After a touch elsewhere the pad has the focus again, so that a pedal that sends Space works the pad.
+  useEffect(() => {
+    const bench = root.current;
+    const back = (event: MouseEvent): void => {
+      const target = event.target instanceof Element ? event.target : undefined;
+      if (event.detail === 0 || !target?.closest('button') || target.closest('dialog')) return;
+      bench?.querySelector<HTMLElement>('[data-part="pad"]')?.focus({ preventScroll: true });
+    };
+    bench?.addEventListener('click', back);
+    return () => bench?.removeEventListener('click', back);
+  }, []);
+
+  return (
+    <main
+      class="bench"
+      ref={root}
+      data-part="card"
+      data-step={card?.step}
+      data-station={card?.station}
+      data-readout={card?.readout.kind}
+    >
+      <header class="place">
+        <a class="plain corner" href="#/" data-part="home">
+          <Sign name="home" />
+          <span>Outfits</span>
+        </a>
+        <p class="where">
+          <b>{card ? card.garment : session.outfit.value?.name}</b>
+          {card && (
+            <span>
+              card {card.k} of {card.n}
+            </span>
+          )}
+          <span class="wake" data-part="wake">
+            {wakeState.value === 'on' ? 'screen stays on' : 'screen may sleep'}
+          </span>
+        </p>
+        <button
+          type="button"
+          class="plain corner"
+          data-part="undo"
+          disabled={undo === undefined}
+          onClick={takeBack}
+        >
+          <Sign name="undo" />
+          <span>{undo === undefined ? 'Undo' : `Undo: ${undo}`}</span>
+        </button>
+      </header>
+      <div class="middle" key={card?.step}>
+        {session.unkept.value !== undefined && (
+          <p class="trouble" role="alert">
+            Not kept yet: {session.unkept.value}{' '}
+            <button type="button" class="plain" onClick={session.retry}>
+              Try again
+            </button>
+          </p>
+        )}
+        <HouseNotice quietMoment={progress.items.size + progress.counts.size + timers.length === 0} />
+        {others.map((timer) => (
+          <p key={timer.step + timer.item} class="other-timer">
+            <Sign name="timer" />
+            <b>
+              {secondsLeft(timer, now.value) > 0
+                ? writeCountdown(secondsLeft(timer, now.value))
+                : 'time is up'}
+            </b>
+            <span class="other-say">{timer.say}</span>
+          </p>
+        ))}
+        {session.finished.value ? (
+          <Finished session={session} />
+        ) : card ? (
+          <>
+            <h1 class={card.say.length > 36 ? 'long' : undefined}>{card.say}</h1>
+            {rest !== undefined && (
+              <p class="rest" data-part="rest">
+                <Sign name="waits" /> Let it rest until {writeClock(rest, now.value)}
+              </p>
+            )}
+            <Cautions cautions={card.cautions} />
+            <Settings settings={card.settings} />
+            <Drawing pieces={card.drawing} />
+            <ReadoutOf card={card} session={session} marking={marking} />
+            <Advice advice={card.advice} waived={card.waived} />
+          </>
+        ) : (
+          <Stuck session={session} />
+        )}
+      </div>
+      <p class="unseen" aria-live="polite" data-part="live">
+        {card && !session.finished.value && `${card.say}.`}
+      </p>
+      <p class="unseen" aria-live="polite">
+        {card && !session.finished.value && readoutInWords(card, progress, marking, now.value)}
+      </p>
+      <nav class="tools" aria-label="About this card">
+        <button
+          type="button"
+          class="plain"
+          data-part="why"
+          disabled={!card}
+          onClick={() => openSheet('WhySheet')}
+        >
+          Why now
+        </button>
+        <a class="plain" data-part="order" href={`#/order/${encodeURIComponent(session.id)}`}>
+          Order
+        </a>
+        <button
+          type="button"
+          class="plain"
+          data-part="aloud"
+          disabled={!card || !canSpeak()}
+          onClick={() => card && sayAloud(cardInWords(card, progress, marking, now.value))}
+        >
+          Read aloud
+        </button>
+        <button type="button" class="plain" data-part="more" onClick={() => openSheet('MoreSheet')}>
+          More
+        </button>
+      </nav>
+      {pad && (
+        <Pad
+          label={pad.label}
+          detail={rest === undefined ? pad.detail : `resting until ${writeClock(rest, now.value)}`}
+          quiet={pad.early || rest !== undefined}
+          settling={settling.value}
+          onPress={press}
+        />
+      )}
+      {Open && (
+        <Open
+          session={session}
+          onClose={() => {
+            sheet.value = undefined;
+          }}
+        />
+      )}
+    </main>
+  );
+}
+
+/** Rings when one of the timers in sight runs out; not for one that was taken away. */
+function useRing(running: number, all: number): void {
+  const before = useRef({ running, all });
+  useEffect(() => {
+    if (running < before.current.running && all >= before.current.all) rang(feedback());
+    before.current = { running, all };
+  }, [running, all]);
+}
+
+function Settings({ settings }: { readonly settings: Card['settings'] }) {
+  if (settings.length === 0) return null;
+  return (
+    <dl class="settings" data-part="settings">
+      {settings.map(({ name, figure }) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{figure}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function ReadoutOf(props: {
+  readonly card: Card;
+  readonly session: Session;
+  readonly marking: ReturnType<typeof markingFor>;
+}) {
+  const { card, session, marking } = props;
+  const { step, readout } = card;
+  const { items, timers } = session.stepProgress.value;
+  const shared = { step, act: session.act };
+  switch (readout.kind) {
+    case 'none':
+      return null;
+    case 'ticks':
+      return <Ticks {...shared} readout={readout} items={items} />;
+    case 'marks':
+      return <Marks readout={readout} items={items} marking={marking} />;
+    case 'count':
+      return (
+        <Count
+          {...shared}
+          readout={readout}
+          progress={session.stepProgress.value}
+          inFlight={session.inFlight.value > 0}
+        />
+      );
+    case 'timers':
+      return <Timers {...shared} readout={readout} timers={timers} now={now.value} />;
+  }
+}

@@ -1,0 +1,83 @@
+import { signal } from '@preact/signals';
+import { cardFor } from '../order/card.ts';
+import { explain, runningOrder } from '../order/running.ts';
+import { readOutfit } from '../outfit/reading.ts';
+import { type Ledger, openLedger } from '../store/ledger.ts';
+import { look, now } from '../ui/clock.ts';
+import { lastOutfit } from './choices.ts';
+import { trouble } from './house.tsx';
+import { type Rooms, type Session, startSession } from './session.ts';
+
+/** The rooms that a session passes through. */
+export const rooms: Rooms = { readOutfit, runningOrder, cardFor, explain };
+
+/** The outfit in work; undefined until it is loaded. */
+export const session = signal<Session | undefined>(undefined);
+
+const words = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+const afterPaint = (work: () => void): void => {
+  requestAnimationFrame(() => setTimeout(work, 0));
+};
+
+let opening: Promise<Ledger> | undefined;
+
+/** The ledger of this device, opened once; opened anew after a failure. Rejects with words for the maker. */
+export function ledger(): Promise<Ledger> {
+  opening ??= openLedger({
+    onTrouble: (found) => {
+      trouble.value = found.message;
+    },
+    onOthers: (deeds) => session.value?.hear(deeds),
+  }).catch((error: unknown) => {
+    opening = undefined;
+    trouble.value = words(error);
+    throw error;
+  });
+  return opening;
+}
+
+let wanted = '';
+let askedToKeep = false;
+
+/** Asks the browser to keep the work, once there is some. */
+async function keepWork(): Promise<void> {
+  if (askedToKeep) return;
+  askedToKeep = true;
+  const { askToKeep } = await import('../store/keeping.ts');
+  await askToKeep();
+}
+
+/** Puts an outfit in work, unless it is already. */
+export async function takeUp(outfit: string): Promise<void> {
+  wanted = outfit;
+  if (session.value?.id === outfit) return;
+  const open = await ledger();
+  const progress = await open.load(outfit);
+  if (wanted !== outfit) return;
+  session.value?.close();
+  if (progress.description !== undefined) lastOutfit.value = outfit;
+  session.value = startSession(progress, {
+    rooms,
+    ledger: {
+      async write(id, acts) {
+        const deeds = await open.write(id, acts);
+        if (acts.some((act) => act.kind !== 'step-opened')) void keepWork();
+        return deeds;
+      },
+    },
+    now: Date.now,
+    seen: () => now.value,
+    afterPaint,
+  });
+}
+
+/** Begins an outfit from its description, which must have been read before; one that was begun stays as it is. */
+export async function begin(id: string, description: unknown): Promise<void> {
+  const open = await ledger();
+  const there = await open.outfits();
+  if (there.some((entry) => entry.outfit === id)) return;
+  await open.write(id, [{ kind: 'outfit-begun', description }]);
+}
+
+document.addEventListener('visibilitychange', look);
