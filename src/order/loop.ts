@@ -3,6 +3,32 @@ import type { Constraint, Step, StepId } from './step.ts';
 import type { Web } from './web.ts';
 
 /**
+ * The steps that can never be done, because they are in a ring of constraints or come after one. Constraints about
+ * unknown steps count for nothing. Linear, never recursive.
+ */
+export function heldUp(steps: Iterable<StepId>, web: Web): ReadonlySet<StepId> {
+  const held = new Set(steps);
+  const waiting = new Map<StepId, number>();
+  const open: StepId[] = [];
+  for (const step of held) {
+    let n = 0;
+    for (const constraint of web.into(step)) if (held.has(constraint.before)) n += 1;
+    waiting.set(step, n);
+    if (n === 0) open.push(step);
+  }
+  for (let step = open.pop(); step !== undefined; step = open.pop()) {
+    held.delete(step);
+    for (const { after } of web.out(step)) {
+      const n = waiting.get(after);
+      if (n === undefined) continue;
+      waiting.set(after, n - 1);
+      if (n === 1) open.push(after);
+    }
+  }
+  return held;
+}
+
+/**
  * A ring of constraints among the steps that an arranging could not place. Walks backwards from any of them along
  * constraints from other held steps until it comes round; linear, never recursive.
  */

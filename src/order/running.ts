@@ -4,7 +4,7 @@ import type { Outfit } from '../outfit/outfit.ts';
 import { arrange } from './arrange/arrange.ts';
 import type { Task } from './arrange/graph.ts';
 import { expand } from './expand/garment.ts';
-import { findLoop } from './loop.ts';
+import { findLoop, heldUp } from './loop.ts';
 import { rules } from './rules/all.ts';
 import { marksLive } from './rules/marks.ts';
 import { constraintsOf } from './rules/rule.ts';
@@ -40,8 +40,8 @@ export function runningOrder(outfit: Outfit, standing: Standing = fresh): Result
 
   // What follows asks for ways through the web, so a loop must be found before.
   const web = weave(constraints);
-  const firm = arrangeOrLoop(steps, constraints, web);
-  if (!firm.ok) return firm;
+  const held = heldUp(steps.keys(), web);
+  if (held.size > 0) return bad(findLoop(held, web, steps));
   const concerns: MarkConcern[] = [];
   for (const made of garments) {
     take(tryOnsFirst(made, web, isWaived));
@@ -95,6 +95,10 @@ export const taskOf = (step: Step): Task => ({
   setUp: step.setUp,
   garment: step.garment,
   gate: step.setUp.station === 'try-on' && step.of.kind === 'gate',
+  soon:
+    step.setUp.station === 'pin' ||
+    (step.setUp.station === 'mark' && step.of.kind !== 'piece') ||
+    (step.of.kind === 'gate' && step.setUp.station !== 'try-on'),
 });
 
 /** How often the set-up changes along a sequence of steps. */

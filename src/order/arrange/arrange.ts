@@ -2,6 +2,7 @@ import { beamOrder } from './beam.ts';
 import { exactOrder } from './exact.ts';
 import { type Arrow, type Graph, pack, type Task } from './graph.ts';
 import { moveBlocks } from './moves.ts';
+import { settle } from './settle.ts';
 import { sittings } from './sittings.ts';
 
 /** Above this many tasks a beam search would be felt as a pause, and sittings are taken as they come. */
@@ -13,8 +14,8 @@ export type Arranged =
   | { readonly ok: false; readonly held: readonly Task[] };
 
 /**
- * An order that keeps every arrow and has few changeovers, early try-ons and few changes of garment, in that order of
- * weight. Proven least on small outfits, by beam search with block moves on larger ones, by plain sittings on huge
+ * An order that keeps every arrow and has few changeovers, early try-ons, little that lies about pinned or marked, and
+ * few changes of garment, in that order of weight. Proven least on small outfits, by beam search with block moves on larger ones, by plain sittings on huge
  * ones. The same input always gives the same order.
  */
 export function arrange(tasks: readonly Task[], arrows: readonly Arrow[]): Arranged {
@@ -31,5 +32,5 @@ function find(graph: Graph): readonly number[] {
   if (exact) return exact;
   const width = Math.max(1, Math.min(8, Math.floor(3000 / graph.size)));
   const beam = beamOrder(graph, width);
-  return beam ? moveBlocks(graph, beam, 50) : sittings(graph);
+  return beam ? settle(graph, moveBlocks(graph, beam, 50)) : sittings(graph);
 }

@@ -1,4 +1,5 @@
 import type { Graph } from './graph.ts';
+import { type Least, leastSittings, mostAt } from './least.ts';
 
 /** A beginning of an order, and what is ready after it. */
 interface Beginning {
@@ -12,19 +13,20 @@ interface Beginning {
   readonly last: number;
   readonly gatePlaces: number;
   readonly garmentChanges: number;
-  /** Fewest changeovers that the rest still needs, along its longest path. */
+  /** Sittings that the rest still needs at least. */
   readonly ahead: number;
 }
 
 /**
  * A good order by beam search over sittings: a sitting takes everything that can be done at one set-up; after equally
- * many sittings the beginnings that need least ahead and have most done are kept. Ends with the fewest sittings that it
- * met. Nothing where a loop holds tasks up. About width × sittings × set-ups steps, each as long as the graph.
+ * many sittings the beginnings that need least ahead (by a bound that no order comes under) and have most done are
+ * kept. Ends with the fewest sittings that it met. Nothing where a loop holds tasks up. About width × sittings ×
+ * set-ups steps, each as long as the graph.
  */
 export function beamOrder(graph: Graph, width: number): readonly number[] | undefined {
   const { size } = graph;
-  const ahead = changesAhead(graph);
-  if (ahead === undefined) return undefined;
+  const least = leastSittings(graph);
+  if (least === undefined) return undefined;
   const salt = salts(size);
   const ready: number[] = [];
   for (let t = 0; t < size; t += 1) if (graph.into[t] === 0) ready.push(t);
@@ -48,7 +50,7 @@ export function beamOrder(graph: Graph, width: number): readonly number[] | unde
     const next = new Map<number, Beginning>();
     for (const beginning of level) {
       for (const setUp of new Set(beginning.ready.map((t) => graph.setUp[t] ?? 0))) {
-        const reached = sit(graph, beginning, setUp, ahead, salt);
+        const reached = sit(graph, beginning, setUp, least, salt);
         const rival = next.get(reached.hash);
         if (rival === undefined || byTryOns(reached, rival) < 0) next.set(reached.hash, reached);
       }
@@ -70,7 +72,7 @@ function unwind(end: Beginning): readonly number[] {
 }
 
 /** One sitting: everything that can be done at a set-up, the garment in hand first. */
-function sit(graph: Graph, from: Beginning, setUp: number, ahead: Int32Array, salt: Int32Array): Beginning {
+function sit(graph: Graph, from: Beginning, setUp: number, least: Least, salt: Int32Array): Beginning {
   const waiting = from.waiting.slice();
   const later: number[] = [];
   const here: number[] = [];
@@ -95,9 +97,10 @@ function sit(graph: Graph, from: Beginning, setUp: number, ahead: Int32Array, sa
       if (left === 0) (graph.setUp[after] === setUp ? here : later).push(after);
     }
   }
-  let most = 0;
-  for (const t of later) most = Math.max(most, 1 + (ahead[t] ?? 0));
-  return { waiting, ready: later, done, hash, block, from, last, gatePlaces, garmentChanges, ahead: most };
+  // A sitting changes nothing for other set-ups: what they still need is on the same paths as before.
+  const before = mostAt(least, graph.setUps, from.ready, setUp);
+  const ahead = from.ahead - before + mostAt(least, graph.setUps, later, setUp);
+  return { waiting, ready: later, done, hash, block, from, last, gatePlaces, garmentChanges, ahead };
 }
 
 const sooner = (graph: Graph, a: number, b: number, last: number): boolean => {
@@ -107,34 +110,6 @@ const sooner = (graph: Graph, a: number, b: number, last: number): boolean => {
   const other = (graph.garment[a] === hand ? 0 : 1) - (graph.garment[b] === hand ? 0 : 1);
   return other !== 0 ? other < 0 : a < b;
 };
-
-/** For each task, the changeovers on the path after it that has most of them; nothing where there is a loop. */
-function changesAhead(graph: Graph): Int32Array | undefined {
-  const waiting = graph.into.slice();
-  const order: number[] = [];
-  for (let t = 0; t < graph.size; t += 1) if (waiting[t] === 0) order.push(t);
-  for (let head = 0; head < order.length; head += 1) {
-    const t = order[head] ?? 0;
-    for (let i = graph.start[t] ?? 0; i < (graph.start[t + 1] ?? 0); i += 1) {
-      const after = graph.to[i] ?? 0;
-      const left = (waiting[after] ?? 0) - 1;
-      waiting[after] = left;
-      if (left === 0) order.push(after);
-    }
-  }
-  if (order.length < graph.size) return undefined;
-  const ahead = new Int32Array(graph.size);
-  for (let place = order.length - 1; place >= 0; place -= 1) {
-    const t = order[place] ?? 0;
-    let most = 0;
-    for (let i = graph.start[t] ?? 0; i < (graph.start[t + 1] ?? 0); i += 1) {
-      const after = graph.to[i] ?? 0;
-      most = Math.max(most, (ahead[after] ?? 0) + (graph.setUp[after] === graph.setUp[t] ? 0 : 1));
-    }
-    ahead[t] = most;
-  }
-  return ahead;
-}
 
 /** A fixed scatter of numbers, one a task, to tell sets of tasks apart (xorshift; Zobrist's way of hashing). */
 function salts(size: number): Int32Array {

@@ -7,6 +7,8 @@ export interface Task {
   readonly garment: string;
   /** True for a try-on, which should come early. */
   readonly gate: boolean;
+  /** True for what should not lie about: a seam that is pinned, a mark that rubs off, a garment that is tacked. */
+  readonly soon: boolean;
 }
 
 /** An arrow of the order, by the names of its steps. */
@@ -33,6 +35,8 @@ export interface Graph {
   /** 1 for a try-on. */
   readonly gate: Uint8Array;
   readonly gates: number;
+  /** 1 for what should be followed up soon. */
+  readonly soon: Uint8Array;
 }
 
 /** Packs tasks and arrows. Linear in both. */
@@ -42,6 +46,7 @@ export function pack(tasks: readonly Task[], arrows: readonly Arrow[]): Graph {
   const setUp = new Int32Array(size);
   const garment = new Int32Array(size);
   const gate = new Uint8Array(size);
+  const soon = new Uint8Array(size);
   const setUps = new Map<string, number>();
   const garments = new Map<string, number>();
   let gates = 0;
@@ -51,6 +56,7 @@ export function pack(tasks: readonly Task[], arrows: readonly Arrow[]): Graph {
     number.set(task.id, t);
     setUp[t] = numbered(setUps, `${task.setUp.station}|${task.setUp.thread}|${task.setUp.tool}`);
     garment[t] = numbered(garments, task.garment);
+    if (task.soon) soon[t] = 1;
     if (task.gate) {
       gate[t] = 1;
       gates += 1;
@@ -80,7 +86,7 @@ export function pack(tasks: readonly Task[], arrows: readonly Arrow[]): Graph {
     to[at] = onto[i] ?? 0;
     fill[a] = at + 1;
   }
-  return { size, start, to, into, setUp, setUps: setUps.size, garment, gate, gates };
+  return { size, start, to, into, setUp, setUps: setUps.size, garment, gate, gates, soon };
 }
 
 function numbered(names: Map<string, number>, name: string): number {
@@ -90,30 +96,47 @@ function numbered(names: Map<string, number>, name: string): number {
   return names.size - 1;
 }
 
-/** What an order costs: the fewest changeovers first, then the earliest try-ons, then the fewest changes of garment. */
+/** What an order costs, the weightiest first. */
 export interface Cost {
   readonly changeovers: number;
-  /** Sum of the places of the try-ons. */
+  /** Sum of the places of the try-ons: early ones cost less. */
   readonly gatePlaces: number;
+  /** For how many steps pinned seams, marks and tackings lie about until the first step that follows them up. */
+  readonly lying: number;
   readonly garmentChanges: number;
 }
 
-/** The cost of an order. Linear. */
+/** The cost of an order. Linear in tasks and arrows. */
 export function costOf(graph: Graph, order: ArrayLike<number>): Cost {
+  const { start, to, setUp, garment, gate, soon } = graph;
+  const place = new Int32Array(graph.size);
+  for (let i = 0; i < order.length; i += 1) place[order[i] ?? 0] = i;
   let changeovers = 0;
   let gatePlaces = 0;
+  let lying = 0;
   let garmentChanges = 0;
   for (let i = 0; i < order.length; i += 1) {
     const t = order[i] ?? 0;
-    if (graph.gate[t] === 1) gatePlaces += i;
+    if (gate[t] === 1) gatePlaces += i;
+    if (soon[t] === 1) {
+      let first = -1;
+      for (let a = start[t] ?? 0; a < (start[t + 1] ?? 0); a += 1) {
+        const after = place[to[a] ?? 0] ?? 0;
+        if (first < 0 || after < first) first = after;
+      }
+      if (first >= 0) lying += first - i;
+    }
     if (i === 0) continue;
     const last = order[i - 1] ?? 0;
-    if (graph.setUp[t] !== graph.setUp[last]) changeovers += 1;
-    if (graph.garment[t] !== graph.garment[last]) garmentChanges += 1;
+    if (setUp[t] !== setUp[last]) changeovers += 1;
+    if (garment[t] !== garment[last]) garmentChanges += 1;
   }
-  return { changeovers, gatePlaces, garmentChanges };
+  return { changeovers, gatePlaces, lying, garmentChanges };
 }
 
 /** Which of two costs is less: negative for `a`. */
 export const compareCost = (a: Cost, b: Cost): number =>
-  a.changeovers - b.changeovers || a.gatePlaces - b.gatePlaces || a.garmentChanges - b.garmentChanges;
+  a.changeovers - b.changeovers ||
+  a.gatePlaces - b.gatePlaces ||
+  a.lying - b.lying ||
+  a.garmentChanges - b.garmentChanges;

@@ -148,14 +148,15 @@ function markAgain(marking: Step, killer: Step, nth: number): Step {
     ...marking,
     id: `${marking.garment}/${marking.of.id}/mark-again-${nth + 1}-after-${killer.of.id}-${killer.action}`,
     action: 'mark-again',
-    say: again(marking.say),
+    say: sayAgain(marking.say),
   };
 }
 
-const again = (say: string): string =>
-  say.startsWith('Mark again')
+/** Of two directions marked at once, only the second still needs its marks after a pressing. */
+const sayAgain = (say: string): string =>
+  say.endsWith(' again')
     ? say
-    : say.replace(/^Mark both directions of tucks/, 'Mark').replace(/^Mark/, 'Mark again:');
+    : `${say.replace('Mark both directions of tucks', 'Mark the second direction of tucks')} again`;
 
 function concern(
   made: Made,
