@@ -6,14 +6,20 @@ import { nearest } from './suggest.ts';
 
 type Path = readonly (string | number)[];
 
+/** More than this many at once help nobody, and looking for what was meant takes time. */
+const MOST = 100;
+
 /**
  * What the names and figures of a well-formed outfit must agree about: every name exists and is used once, chains lie
- * end to end, a caught trim is basted less deep than its seam, a folded piece has its fold. All problems are given,
- * in the order of the file.
+ * end to end, a caught trim is basted less deep than its seam, a folded piece has its fold. All problems are given
+ * (the first hundred of very many), in the order of the file.
  */
 export function disagreements(outfit: Outfit): readonly Problem[] {
   const found: Problem[] = [];
-  const say = (path: Path, wrong: string, cure = '') => found.push({ at: pointer(path), wrong, cure });
+  const say: Say = (path, wrong, cure) => {
+    if (found.length >= MOST) return;
+    found.push({ at: pointer(path), wrong, cure: typeof cure === 'string' ? cure : cure() });
+  };
 
   unique(outfit.cloths, 'cloth', ['cloths'], say);
   unique(outfit.markers, 'marker', ['markers'], say);
@@ -24,18 +30,20 @@ export function disagreements(outfit: Outfit): readonly Problem[] {
   return found;
 }
 
-type Say = (path: Path, wrong: string, cure?: string) => void;
+type Say = (path: Path, wrong: string, cure: string | (() => string)) => void;
 
-const didYouMean = (wanted: string, known: Iterable<string>, otherwise: string): string => {
-  const near = nearest(wanted, known);
-  return near === undefined ? otherwise : `did you mean \`${near}\`?`;
-};
+const didYouMean =
+  (wanted: string, known: Iterable<string>, otherwise: string): (() => string) =>
+  () => {
+    const near = nearest(wanted, known);
+    return near === undefined ? otherwise : `did you mean \`${near}\`?`;
+  };
 
 function unique(things: readonly { readonly id: string }[], what: string, path: Path, say: Say): void {
   const seen = new Set<string>();
   things.forEach((thing, i) => {
     if (seen.has(thing.id)) {
-      say([...path, i, 'id'], `two things are called \`${thing.id}\``, `give this ${what} an id of its own`);
+      say([...path, i, 'id'], `two ${what}s are called \`${thing.id}\``, 'give one of them another id');
     }
     seen.add(thing.id);
   });
@@ -72,12 +80,17 @@ function checkGarment(outfit: Outfit, garment: Garment, path: Path, say: Say): v
         didYouMean(piece.cloth, cloths, 'add it to the cloths'),
       );
     }
-    unique(
-      piece.outline.edges.map((edge) => ({ id: edge.name })),
-      'edge',
-      [...at, 'outline', 'edges'],
-      say,
-    );
+    const named = new Set<string>();
+    piece.outline.edges.forEach((edge, e) => {
+      if (named.has(edge.name)) {
+        say(
+          [...at, 'outline', 'edges', e, 'name'],
+          `piece \`${piece.name}\`: two edges are called \`${edge.name}\``,
+          'give one of them another name',
+        );
+      }
+      named.add(edge.name);
+    });
     const hasFold = piece.outline.edges.some((edge) => edge.name === FOLD);
     if (piece.cut === 'fold' && !hasFold) {
       say(
@@ -161,6 +174,12 @@ function checkEdge(looked: Looked, who: string, ref: EdgeRef, path: Path, say: S
   return true;
 }
 
+/** While a join names an edge that does not exist, runs over that join seem broken too: say only what is wrong first. */
+const spelledRight = (looked: Looked): boolean =>
+  looked.garment.joins.every((join) =>
+    [...join.this, ...join.to].every((ref) => looked.beside.has(edgeName(ref))),
+  );
+
 function checkChain(
   looked: Looked,
   who: string,
@@ -171,7 +190,7 @@ function checkChain(
   carrying?: string,
 ): void {
   const known = chain.map((ref, i) => checkEdge(looked, who, ref, [...path, i], say));
-  if (known.includes(false)) return;
+  if (known.includes(false) || !spelledRight(looked)) return;
   for (const { from, to, over } of crossings(looked, chain, ring, carrying)) {
     if (over.length > 0) continue;
     const where =

@@ -24,11 +24,9 @@ function shapeProblem(raw: unknown, issue: v.BaseIssue<unknown>): Problem {
   return {
     at: pointer(path),
     wrong: missing ? `${who} is missing` : `${who} ${issue.message}`,
-    cure: missing && issue.expected ? `it should be ${plain(issue.expected)}` : '',
+    cure: missing ? 'add it' : '',
   };
 }
-
-const plain = (expected: string): string => expected.toLowerCase().replaceAll('"', '`');
 
 /** Names a place as the maker does: by the nearest named thing on the way to it. */
 function whose(raw: unknown, path: readonly (string | number)[]): string {

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { inches, type Length, mm } from '../length/length.ts';
 import { readLength } from '../length/reading.ts';
 import type { EdgeRef } from './outfit.ts';
+import { nearest } from './suggest.ts';
 
 /** The marker and version that every outfit file begins with. */
 export const FORMAT = 'slipbaste-outfit';
@@ -10,6 +11,8 @@ export const VERSION = 1;
 /** Longest list, longest text and deepest number that a file may hold; a guard against files made to hang the app. */
 const MANY = 500;
 const LONG = 2000;
+/** Most edges that the pieces of one garment may have together, and that its joins may name together. */
+const MANY_EDGES = 5000;
 
 const id = v.pipe(
   v.string('must be text'),
@@ -23,6 +26,16 @@ const list = <T extends v.GenericSchema>(item: T) =>
     v.array(item, 'must be a list, in [ ]'),
     v.maxLength(MANY, `must not have more than ${MANY} entries`),
   );
+
+/** A thing with these names and no others: a mistyped one must not pass for one that was left out. */
+const record = <T extends v.ObjectEntries>(entries: T) =>
+  v.strictObject(entries, (issue) => {
+    if (issue.expected !== 'never') return 'must be an object, in { }';
+    const near = nearest(String(issue.input), Object.keys(entries));
+    return near === undefined
+      ? `is not used here; leave it out, or use one of: ${Object.keys(entries).join(', ')}`
+      : `is not used here; did you mean \`${near}\`?`;
+  });
 
 /** A length as people write it, with its unit: `4 3/8 in`, `11.1 cm`. */
 const length = v.pipe(
@@ -90,11 +103,11 @@ const curve = v.tuple(
   'must be four numbers: the two handles of the curve, [x1, y1, x2, y2]',
 );
 const outline = v.pipe(
-  v.object({
+  record({
     unit: oneOf(['in', 'mm']),
     start: pair,
     edges: v.pipe(
-      list(v.object({ name: id, to: pair, curve: v.exactOptional(curve) })),
+      list(record({ name: id, to: pair, curve: v.exactOptional(curve) })),
       v.minLength(3, 'must have at least three edges'),
     ),
   }),
@@ -120,23 +133,29 @@ const outline = v.pipe(
   }),
 );
 
-const cloth = v.object({
+/** True for a day that the month has. */
+const isDay = (date: string): boolean => {
+  const [year = 0, month = 0, day = 0] = date.split('-').map(Number);
+  return new Date(Date.UTC(year, month - 1, day)).getUTCDate() === day;
+};
+
+const cloth = record({
   id,
   name,
   width: positive,
   fibre: name,
-  stretch: v.optional(v.object({ across: number(0, 400), along: number(0, 400) }), { across: 0, along: 0 }),
+  stretch: v.optional(record({ across: number(0, 400), along: number(0, 400) }), { across: 0, along: 0 }),
   iron: v.picklist([0, 110, 150, 200], 'must be 110, 150 or 200 (one, two, three dots), or 0 for no iron'),
   oneWay: v.optional(v.boolean('must be true or false'), false),
   thread: name,
   needle: name,
 });
-const marker = v.object({
+const marker = record({
   id,
   name,
   kind: oneOf(['chalk', 'thread', 'heat-fading', 'air-fading', 'water-fading']),
 });
-const piece = v.object({
+const piece = record({
   id,
   name,
   cloth: id,
@@ -147,43 +166,43 @@ const piece = v.object({
   outline,
 });
 
-const family = v.object({
+const family = record({
   depths: v.pipe(list(positive), v.minLength(1, 'must have at least one depth')),
   spacing: positive,
   first: notNegative,
   angle: v.optional(number(-90, 90), 0),
   pressed: v.optional(oneOf(['away', 'toward']), 'away'),
 });
-const latticeFamily = v.object({ angle: number(-90, 90), spacing: positive });
-const beads = v.object({ name, length: positive, atATime: v.picklist([1, 2], 'must be 1 or 2') });
+const latticeFamily = record({ angle: number(-90, 90), spacing: positive });
+const beads = record({ name, length: positive, atATime: v.picklist([1, 2], 'must be 1 or 2') });
 const on = { id, name, on: id };
 const work = v.variant(
   'kind',
   [
-    v.object({ kind: v.literal('tucks'), ...on, from: id, marker: id, family }),
-    v.object({
+    record({ kind: v.literal('tucks'), ...on, from: id, marker: id, family }),
+    record({
       kind: v.literal('crossed-tucks'),
       ...on,
       from: id,
       marker: id,
       families: v.tuple([family, family]),
     }),
-    v.object({
+    record({
       kind: v.literal('folded-band'),
       ...on,
       edge: id,
       firstTurn: v.optional(positive, '1/2 in'),
       secondTurn: v.optional(positive, '1 in'),
     }),
-    v.object({
+    record({
       kind: v.literal('interfacing'),
       ...on,
       material: name,
       fuse: v.exactOptional(
-        v.object({ degrees: number(80, 230), seconds: number(1, 120), coolMinutes: number(0, 120) }),
+        record({ degrees: number(80, 230), seconds: number(1, 120), coolMinutes: number(0, 120) }),
       ),
     }),
-    v.object({
+    record({
       kind: v.literal('applied-tape'),
       ...on,
       edge: id,
@@ -191,7 +210,7 @@ const work = v.variant(
       tape: name,
       marker: id,
     }),
-    v.object({
+    record({
       kind: v.literal('gather'),
       ...on,
       edge: id,
@@ -199,10 +218,10 @@ const work = v.variant(
       divide: v.optional(v.picklist([4, 8], 'must be 4 or 8'), 4),
       marker: id,
     }),
-    v.object({ kind: v.literal('bind-edge'), ...on, edge: id, strip: positive }),
-    v.object({ kind: v.literal('press-edge'), ...on, edge: id, turn: positive }),
-    v.object({ kind: v.literal('stay-stitch'), ...on, edge: id }),
-    v.object({
+    record({ kind: v.literal('bind-edge'), ...on, edge: id, strip: positive }),
+    record({ kind: v.literal('press-edge'), ...on, edge: id, turn: positive }),
+    record({ kind: v.literal('stay-stitch'), ...on, edge: id }),
+    record({
       kind: v.literal('buttonholes'),
       ...on,
       through: v.optional(list(id), []),
@@ -212,20 +231,20 @@ const work = v.variant(
       last: notNegative,
       held: v.exactOptional(positive),
       from: name,
-      button: v.object({ diameter: positive, thickness: notNegative }),
+      button: record({ diameter: positive, thickness: notNegative }),
       direction: oneOf(['along', 'across']),
       top: oneOf(['left', 'right', 'each']),
       marker: id,
     }),
-    v.object({
+    record({
       kind: v.literal('lattice-beads'),
       ...on,
       families: v.tuple([latticeFamily, latticeFamily]),
       line: beads,
-      cluster: v.exactOptional(v.object({ of: whole(1, 12), bead: beads })),
+      cluster: v.exactOptional(record({ of: whole(1, 12), bead: beads })),
       marker: id,
     }),
-    v.object({
+    record({
       kind: v.literal('hem'),
       ...on,
       along: chain,
@@ -234,7 +253,7 @@ const work = v.variant(
       by: oneOf(['hand', 'machine']),
       hang: v.optional(number(0, 240), 0),
     }),
-    v.object({
+    record({
       kind: v.literal('casing'),
       ...on,
       along: chain,
@@ -242,14 +261,14 @@ const work = v.variant(
       turn: positive,
       elastic: positive,
     }),
-    v.object({ kind: v.literal('ribbon'), ...on, ribbon: positive, where: name }),
-    v.object({
+    record({ kind: v.literal('ribbon'), ...on, ribbon: positive, where: name }),
+    record({
       kind: v.literal('own'),
       ...on,
       when: oneOf(['flat', 'free', 'late']),
       steps: v.pipe(
         list(
-          v.object({
+          record({
             say: name,
             station: oneOf(['cut', 'mark', 'pin', 'machine', 'overlocker', 'iron', 'hand', 'try-on']),
             minutes: number(0, 6000),
@@ -265,7 +284,7 @@ const work = v.variant(
   'must be one of the kinds of work: tucks, crossed-tucks, folded-band, interfacing, applied-tape, gather, bind-edge, press-edge, stay-stitch, buttonholes, lattice-beads, hem, casing, ribbon, own',
 );
 
-const join = v.object({
+const join = record({
   id,
   name,
   this: chain,
@@ -273,7 +292,7 @@ const join = v.object({
   seam: v.optional(oneOf(['plain', 'stretch', 'turned', 'ends', 'covered', 'bound', 'laid-on']), 'plain'),
   depth: positive,
   catches: v.optional(
-    list(v.object({ trim: edgeRef, basteTo: v.optional(oneOf(['this', 'to']), 'this'), depth: positive })),
+    list(record({ trim: edgeRef, basteTo: v.optional(oneOf(['this', 'to']), 'this'), depth: positive })),
     [],
   ),
   cover: v.exactOptional(edgeRef),
@@ -284,24 +303,32 @@ const join = v.object({
   stopsAt: v.exactOptional(name),
   finish: v.optional(oneOf(['none', 'overlock', 'pinked']), 'none'),
 });
-const gate = v.object({
+const gate = record({
   id,
   name,
   after: v.optional(list(id), []),
   tack: v.optional(list(id), []),
   checks: v.pipe(list(name), v.minLength(1, 'must name at least one thing to look at')),
 });
-const garment = v.object({
-  id,
-  name,
-  pieces: v.pipe(list(piece), v.minLength(1, 'must have at least one piece')),
-  works: v.optional(list(work), []),
-  joins: v.optional(list(join), []),
-  gates: v.optional(list(gate), []),
-});
+const garment = v.pipe(
+  record({
+    id,
+    name,
+    pieces: v.pipe(list(piece), v.minLength(1, 'must have at least one piece')),
+    works: v.optional(list(work), []),
+    joins: v.optional(list(join), []),
+    gates: v.optional(list(gate), []),
+  }),
+  v.check(
+    ({ pieces, joins }) =>
+      pieces.reduce((sum, { outline: { edges } }) => sum + edges.length, 0) <= MANY_EDGES &&
+      joins.reduce((sum, j) => sum + j.this.length + j.to.length + j.catches.length, 0) <= MANY_EDGES,
+    `must not have more than ${MANY_EDGES} edges, nor name more than ${MANY_EDGES} in its joins`,
+  ),
+);
 
 /** The shape of an outfit file; what the names in it must agree about is checked in `reading.ts`. */
-export const outfitSchema = v.object({
+export const outfitSchema = record({
   $schema: v.exactOptional(text),
   format: v.literal(FORMAT, `must be "${FORMAT}": this is not an outfit file`),
   version: v.literal(VERSION, `must be ${VERSION}: this app reads version ${VERSION} of outfit files`),
@@ -309,9 +336,13 @@ export const outfitSchema = v.object({
   name,
   about: v.optional(text, ''),
   invented: v.optional(v.boolean('must be true or false'), false),
-  event: v.object({
+  event: record({
     name,
-    date: v.pipe(v.string('must be text'), v.isoDate('must be a date such as "2027-05-29"')),
+    date: v.pipe(
+      v.string('must be text'),
+      v.isoDate('must be a date such as "2027-05-29"'),
+      v.check(isDay, 'is not a day of the calendar'),
+    ),
   }),
   units: v.optional(oneOf(['in', 'mm']), 'mm'),
   cloths: v.pipe(list(cloth), v.minLength(1, 'must name at least one cloth')),
