@@ -98,7 +98,7 @@ export const taskOf = (step: Step): Task => ({
   soon:
     step.setUp.station === 'pin' ||
     (step.setUp.station === 'mark' && step.of.kind !== 'piece') ||
-    (step.of.kind === 'gate' && step.setUp.station !== 'try-on'),
+    step.action === 'tack',
 });
 
 /** How often the set-up changes along a sequence of steps. */

@@ -1,10 +1,10 @@
 import type { Piece, TuckFamily } from '../../outfit/outfit.ts';
-import { clipToPieces, directionOf } from '../../shape/clip.ts';
+import { clipToPieces } from '../../shape/clip.ts';
 import { edgeStarts, flattenOutline, pointOf } from '../../shape/flatten.ts';
 import { boundingBox } from '../../shape/measure.ts';
 import type { Point } from '../../shape/outline.ts';
 import type { DrawnPiece } from '../card-types.ts';
-import { holes, latticeOf } from './marks.ts';
+import { holes, latticeOf, tuckDatum } from './marks.ts';
 import type { CardSubject } from './subject.ts';
 
 /** Most pieces that a small screen shows with profit. */
@@ -57,14 +57,10 @@ function linesOn(on: CardSubject, piece: Piece): Lines {
 /** Stitching lines of tucks across the piece, from the edge that they are measured from. */
 function tuckLines(piece: Piece, family: TuckFamily, from: string): Lines {
   const outline = flattenOutline(piece.outline);
-  const start = edgeStarts(piece.outline).get(from) ?? piece.outline.start;
-  const across = directionOf(family.angle);
-  const box = boundingBox(outline);
-  const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
-  const inward = (middle.x - start.x) * across.x + (middle.y - start.y) * across.y < 0 ? -1 : 1;
+  const { corner, across } = tuckDatum(piece, family.angle, from);
   return family.depths.flatMap((_, i) => {
-    const away = inward * (family.first + i * family.spacing);
-    const through = pointOf(start.x + across.x * away, start.y + across.y * away);
+    const away = family.first + i * family.spacing;
+    const through = pointOf(corner.x + across.x * away, corner.y + across.y * away);
     return clipToPieces(outline, { through, angle: family.angle + 90 }).map((part) => ({
       from: part.from,
       to: part.to,

@@ -23,7 +23,7 @@ export function actionsOf(work: Work, piece: Piece, cloth: Cloth): readonly Acti
         {
           action: 'mark',
           station: 'mark',
-          say: `Mark ${n} ${n === 1 ? 'tuck' : 'tucks'} on ${it}`,
+          say: `Mark ${n} ${n === 1 ? 'tuck' : 'tucks'} on ${piece.cut === 'fold' ? 'each side of ' : ''}${it}`,
           minutes: 2 + 1.5 * n,
         },
         {
