@@ -4,8 +4,10 @@ import { edgeStarts, flattenOutline, pointOf } from '../../shape/flatten.ts';
 import { boundingBox } from '../../shape/measure.ts';
 import type { Point } from '../../shape/outline.ts';
 import type { DrawnPiece } from '../card-types.ts';
-import { holes, latticeOf, tuckDatum } from './marks.ts';
+import { holes } from './hole-marks.ts';
+import { latticeOf } from './lattice-marks.ts';
 import type { CardSubject } from './subject.ts';
+import { tuckDatum } from './tuck-marks.ts';
 
 /** Most pieces that a small screen shows with profit. */
 const MOST = 4;

@@ -5,8 +5,12 @@ import { memory, practice } from '../../cloth/source.ts';
 import { good, type Result } from '../../length/result.ts';
 import type { CountLine, Readout } from '../card-types.ts';
 import { lower } from '../expand/made.ts';
-import { beadsOf, gatherMarks, holeMarks, latticeMarks, type MarksFound, tuckMarksOf } from './marks.ts';
+import { gatherMarks } from './gather-marks.ts';
+import { holeMarks } from './hole-marks.ts';
+import { beadsOf, latticeMarks } from './lattice-marks.ts';
+import type { MarksFound } from './marks.ts';
 import { type CardSubject, item, onSide, sidesOf } from './subject.ts';
+import { tuckMarksOf } from './tuck-marks.ts';
 
 /** The readout of a step, and advice that came up in working it out. */
 export interface ReadoutFound {
