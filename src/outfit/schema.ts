@@ -174,7 +174,11 @@ const family = record({
   pressed: v.optional(oneOf(['away', 'toward']), 'away'),
 });
 const latticeFamily = record({ angle: number(-90, 90), spacing: positive });
-const beads = record({ name, length: positive, atATime: v.picklist([1, 2], 'must be 1 or 2') });
+const beads = record({
+  name,
+  length: positive,
+  atATime: v.optional(v.picklist([1, 2], 'must be 1 or 2'), 1),
+});
 const on = { id, name, on: id };
 const work = v.variant(
   'kind',
