@@ -118,7 +118,7 @@ function finish({ family, line, stretch, hits }: Drawn): LatticeLine {
   const crossings: Length[] = [];
   const segments: Length[] = [];
   let last = 0;
-  hits.sort((a, b) => a - b); // one family meets them in reverse
+  hits.sort((a, b) => a - b); // the second family may meet them in reverse
   for (const hit of hits) {
     const at = nm(Math.min(length, Math.max(0, hit - stretch.from)));
     crossings.push(at);

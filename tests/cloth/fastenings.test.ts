@@ -66,6 +66,12 @@ describe('holes and buttons on a band', () => {
     expect(fastenings({ ...front, ...change })).toMatchObject({ ok: false, error: { field } });
   });
 
+  test('holes or buttons that just touch are refused', () => {
+    const close = { ...front, first: inches(1), last: inches(7, 4), count: 2 };
+    expect(fastenings(close)).toMatchObject({ ok: false, error: { field: 'count' } });
+    expect(fastenings({ ...close, last: nm(inches(7, 4) + 1) })).toMatchObject({ ok: true });
+  });
+
   test('advises where the lap is narrow for the button', () => {
     expect(made(fastenings(front)).advice).toEqual([]);
     expect(made(fastenings({ ...front, outer: inches(1, 2) })).advice).toHaveLength(1);
