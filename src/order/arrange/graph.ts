@@ -47,14 +47,14 @@ export function pack(tasks: readonly Task[], arrows: readonly Arrow[]): Graph {
   const garment = new Int32Array(size);
   const gate = new Uint8Array(size);
   const soon = new Uint8Array(size);
-  const setUps = new Map<string, number>();
+  const setUps: Named = { at: new Map(), count: 0 };
   const garments = new Map<string, number>();
   let gates = 0;
   for (let t = 0; t < size; t += 1) {
     const task = tasks[t];
     if (!task) continue;
     number.set(task.id, t);
-    setUp[t] = numbered(setUps, `${task.setUp.station}|${task.setUp.thread}|${task.setUp.tool}`);
+    setUp[t] = setUpNumber(setUps, task.setUp);
     garment[t] = numbered(garments, task.garment);
     if (task.soon) soon[t] = 1;
     if (task.gate) {
@@ -86,7 +86,31 @@ export function pack(tasks: readonly Task[], arrows: readonly Arrow[]): Graph {
     to[at] = onto[i] ?? 0;
     fill[a] = at + 1;
   }
-  return { size, start, to, into, setUp, setUps: setUps.size, garment, gate, gates, soon };
+  return { size, start, to, into, setUp, setUps: setUps.count, garment, gate, gates, soon };
+}
+
+interface Named {
+  readonly at: Map<string, Map<string, Map<string, number>>>;
+  count: number;
+}
+
+/** Looked up part by part: threads and tools are the maker's words, and joined words could run together. */
+function setUpNumber(named: Named, { station, thread, tool }: SetUp): number {
+  let threads = named.at.get(station);
+  if (threads === undefined) {
+    threads = new Map();
+    named.at.set(station, threads);
+  }
+  let tools = threads.get(thread);
+  if (tools === undefined) {
+    tools = new Map();
+    threads.set(thread, tools);
+  }
+  const known = tools.get(tool);
+  if (known !== undefined) return known;
+  tools.set(tool, named.count);
+  named.count += 1;
+  return named.count - 1;
 }
 
 function numbered(names: Map<string, number>, name: string): number {
