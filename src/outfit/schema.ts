@@ -189,7 +189,7 @@ const work = v.variant(
       ...on,
       from: id,
       marker: id,
-      families: v.tuple([family, family]),
+      families: v.tuple([family, family], 'must be two families of tucks, in [ ]'),
     }),
     record({
       kind: v.literal('folded-band'),
@@ -243,7 +243,7 @@ const work = v.variant(
     record({
       kind: v.literal('lattice-beads'),
       ...on,
-      families: v.tuple([latticeFamily, latticeFamily]),
+      families: v.tuple([latticeFamily, latticeFamily], 'must be two families of lines, in [ ]'),
       line: beads,
       cluster: v.exactOptional(record({ of: whole(1, 12), bead: beads })),
       marker: id,
