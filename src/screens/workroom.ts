@@ -1,15 +1,13 @@
 import { signal } from '@preact/signals';
-import { cardFor } from '../order/card.ts';
-import { explain, runningOrder } from '../order/running.ts';
-import { readOutfit } from '../outfit/reading.ts';
 import { type Ledger, openLedger } from '../store/ledger.ts';
 import { look, now } from '../ui/clock.ts';
 import { lastOutfit } from './choices.ts';
 import { trouble } from './house.tsx';
-import { type Rooms, type Session, startSession } from './session.ts';
+import type * as Rooms from './rooms.ts';
+import { type Session, startSession } from './session.ts';
 
-/** The rooms that a session passes through. */
-export const rooms: Rooms = { readOutfit, runningOrder, cardFor, explain };
+/** The rooms that a session passes through, fetched when they are first wanted. */
+export const rooms = (): Promise<typeof Rooms> => import('./rooms.ts');
 
 /** The outfit in work; undefined until it is loaded. */
 export const session = signal<Session | undefined>(undefined);
@@ -52,13 +50,15 @@ async function keepWork(): Promise<void> {
 export async function takeUp(outfit: string): Promise<void> {
   wanted = outfit;
   if (session.value?.id === outfit) return;
+  const fetching = rooms();
   const open = await ledger();
   const progress = await open.load(outfit);
+  const found = await fetching;
   if (wanted !== outfit) return;
   session.value?.close();
   if (progress.description !== undefined) lastOutfit.value = outfit;
   session.value = startSession(progress, {
-    rooms,
+    rooms: found,
     ledger: {
       async write(id, acts) {
         const deeds = await open.write(id, acts);

@@ -46,7 +46,8 @@ export function tapeWindow(at: Length, span: Length, marking: Marking, width: nu
   const sight = inSight(marking);
   const before = lead(marking);
   const latest = Math.max(-before, span + before - sight);
-  const from = Math.min(Math.max(at - sight / 2, -before), latest);
+  // While the mark can be seen with the datum, the tape lies still with its brass end in sight.
+  const from = at <= sight - 2.5 * before ? -before : Math.min(at - sight / 2, latest);
   const scale = width / sight;
   const place = (where: Length): number => (where - from) * scale;
   const step = marking.unit === 'in' ? NM_PER_INCH / marking.per : NM_PER_MM * marking.step;

@@ -130,8 +130,11 @@ export function Bench({ session }: { readonly session: Session }) {
           disabled={undo === undefined}
           onClick={takeBack}
         >
-          <Sign name="undo" />
-          <span>{undo === undefined ? 'Undo' : `Undo: ${undo}`}</span>
+          <span class="undo-word">
+            <Sign name="undo" />
+            Undo{undo !== undefined && <span class="unseen">:</span>}
+          </span>
+          {undo !== undefined && <b> {undo}</b>}
         </button>
       </header>
       <div class="middle" key={card?.step}>

@@ -2,9 +2,9 @@ import { writeSource } from '../../cloth/source.ts';
 import type { Card } from '../../order/card-types.ts';
 import { Sign } from '../../ui/signs.tsx';
 
-/** Where the first sentence ends: that much is large, the rest follows smaller. */
+/** Where the first clause ends: that much is read from arm's length, the rest follows smaller. */
 function headAndRest(caution: string): [string, string] {
-  const end = caution.search(/[.:;]\s/);
+  const end = caution.search(/[,.:;]\s/);
   return end < 0 ? [caution, ''] : [caution.slice(0, end + 1), caution.slice(end + 1).trim()];
 }
 

@@ -33,7 +33,7 @@ export async function bringIn(file: Blob): Promise<BroughtIn> {
 
 /** Begins an outfit from its description; refused with every problem in it. */
 export async function beginFrom(raw: unknown): Promise<BroughtIn> {
-  const read = rooms.readOutfit(raw);
+  const read = (await rooms()).readOutfit(raw);
   if (!read.ok) return { ok: false, say: read.error.map(writeProblem).join('\n') };
   await begin(read.value.id, raw);
   return { ok: true, outfit: read.value.id, say: '' };

@@ -44,9 +44,10 @@ const fileName = (name: string, at: number): string => {
 
 async function listOne(ledger: Ledger, entry: OutfitEntry): Promise<Listed> {
   const progress = await ledger.load(entry.outfit);
-  const read = rooms.readOutfit(progress.description);
+  const { readOutfit, runningOrder } = await rooms();
+  const read = readOutfit(progress.description);
   const outfit = read.ok ? read.value : undefined;
-  const order = outfit && rooms.runningOrder(outfit, progress);
+  const order = outfit && runningOrder(outfit, progress);
   return {
     id: entry.outfit,
     name: outfit?.name ?? entry.outfit,

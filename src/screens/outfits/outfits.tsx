@@ -8,6 +8,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { type Keeping, keepingNow, missingWork } from '../../store/keeping.ts';
+import { SlipBasting } from '../../ui/heading-mark.tsx';
 import { keep } from '../../ui/safe-storage.ts';
 import { ChoicesPanel } from '../choices-panel.tsx';
 import { HouseNotice } from '../house.tsx';
@@ -74,7 +75,7 @@ export default function Outfits() {
   return (
     <main class="page" data-part="outfits">
       <h1 class="name">Slipbaste</h1>
-      <hr class="seam" />
+      <SlipBasting />
       <HouseNotice quietMoment={true} />
       {onIos() && !onHomeScreen() && (list?.length ?? 0) === 0 && (
         <p class="notice" data-part="install">
