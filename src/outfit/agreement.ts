@@ -245,6 +245,11 @@ function checkWork(outfit: Outfit, looked: Looked, work: Work, path: Path, say: 
         );
       }
       break;
+    case 'own':
+      work.with.forEach((piece, i) => {
+        checkPiece(looked, who, piece, [...path, 'with', i], say);
+      });
+      break;
     case 'hem':
     case 'casing':
       checkChain(looked, who, work.along, work.ring, [...path, 'along'], say);

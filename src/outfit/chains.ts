@@ -43,16 +43,29 @@ function adjoin(looked: Looked, a: EdgeRef, b: EdgeRef): boolean {
   return a.other === b.other && beside.includes(b.edge);
 }
 
-/** True where `chain` has an edge that meets `ref` at a corner. */
-const meets = (looked: Looked, chain: Chain, ref: EdgeRef): boolean => {
+/** Where along a chain an edge of it meets `ref` at a corner. */
+function meetings(looked: Looked, chain: Chain, ref: EdgeRef): ReadonlySet<'first' | 'last' | 'between'> {
+  const found = new Set<'first' | 'last' | 'between'>();
   const beside = looked.beside.get(edgeName(ref));
-  return beside !== undefined && chain.some((c) => c.piece === ref.piece && beside.includes(c.edge));
-};
+  chain.forEach((c, i) => {
+    if (c.piece !== ref.piece || !beside?.includes(c.edge)) return;
+    if (i === 0) found.add('first');
+    if (i === chain.length - 1) found.add('last');
+    if (i > 0 && i < chain.length - 1) found.add('between');
+  });
+  return found;
+}
 
-/** True where a join sews two edges' pieces together at a corner of both. */
+/**
+ * True where a join sews two edges' pieces together at a corner of both: the edges meet its two chains at the same
+ * place along them, since both chains of a join run the same way.
+ */
 const ties = (looked: Looked, join: Join, a: EdgeRef, b: EdgeRef): boolean =>
-  (meets(looked, join.this, a) && meets(looked, join.to, b)) ||
-  (meets(looked, join.this, b) && meets(looked, join.to, a));
+  overlap(meetings(looked, join.this, a), meetings(looked, join.to, b)) ||
+  overlap(meetings(looked, join.this, b), meetings(looked, join.to, a));
+
+const overlap = (a: ReadonlySet<unknown>, b: ReadonlySet<unknown>): boolean =>
+  [...a].some((place) => b.has(place));
 
 /** True where a join's own chains pass over another join. */
 const runsOver = (looked: Looked, join: Join, under: Join): boolean =>

@@ -92,7 +92,7 @@ interface WorkOn {
 
 /** One family of parallel tucks. */
 export interface TuckFamily {
-  /** Depths from the datum outwards, one a tuck. */
+  /** Depths from the datum outwards, one a tuck; on a piece cut on the fold, those of one half. */
   readonly depths: readonly Length[];
   /** Finished distance from stitching line to stitching line. */
   readonly spacing: Length;
@@ -202,11 +202,19 @@ export type Work =
       readonly along: Chain;
       readonly ring: boolean;
       readonly turn: Length;
+      /** Width of the elastic. */
       readonly elastic: Length;
     })
-  | (WorkOn & { readonly kind: 'ribbon'; readonly ribbon: Length; readonly where: string })
+  | (WorkOn & {
+      readonly kind: 'ribbon';
+      /** Length of the ribbon to cut for one piece. */
+      readonly ribbon: Length;
+      readonly where: string;
+    })
   | (WorkOn & {
       readonly kind: 'own';
+      /** Other pieces that it takes in hand, besides `on`. */
+      readonly with: readonly string[];
       readonly when: 'flat' | 'free' | 'late';
       readonly steps: readonly OwnStep[];
     });

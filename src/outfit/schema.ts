@@ -269,6 +269,7 @@ const work = v.variant(
     record({
       kind: v.literal('own'),
       ...on,
+      with: v.optional(list(id), []),
       when: oneOf(['flat', 'free', 'late']),
       steps: v.pipe(
         list(

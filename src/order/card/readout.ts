@@ -171,7 +171,11 @@ function clusterCount(on: CardSubject): Result<ReadoutFound, Refusal> | undefine
     perLine.map(
       ({ i, n }, nth): CountLine => ({
         item: item(side, `line-${i + 1}`),
-        name: onSide(side, piece, `line ${nth + 1} of ${perLine.length}, ${n} clusters`),
+        name: onSide(
+          side,
+          piece,
+          `line ${nth + 1} of ${perLine.length}, ${n} ${n === 1 ? 'cluster' : 'clusters'}`,
+        ),
         target: n * of,
       }),
     ),

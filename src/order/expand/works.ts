@@ -358,6 +358,7 @@ export function aboutWork(looked: Looked, work: Work, piece: Piece): About {
       ...new Set([
         work.on,
         ...(work.kind === 'buttonholes' ? work.through : []),
+        ...(work.kind === 'own' ? work.with : []),
         ...along.map((ref) => ref.piece),
       ]),
     ],
