@@ -47,23 +47,43 @@ export function closingJoins(looked: Looked): ReadonlySet<string> {
   return closing;
 }
 
-/** Joins with those first that other joins run over, those last that the maker wants to close with. */
+/**
+ * Joins with those first that other joins run over, each after what it runs over itself, and those last that the maker
+ * wants to close with.
+ */
 function inOrder(looked: Looked): readonly Join[] {
   const { joins } = looked.garment;
-  const over = new Map<string, readonly string[]>(
+  const over = new Map<string, readonly Join[]>(
     joins.map((join) => [
       join.id,
       [join.this, join.to].flatMap((chain) =>
-        crossings(looked, chain, join.ring, join.id).flatMap((crossing) =>
-          crossing.over.map((under) => under.id),
-        ),
+        crossings(looked, chain, join.ring, join.id).flatMap((crossing) => crossing.over),
       ),
     ]),
   );
-  const carried = new Set([...over.values()].flat());
+  const carried = new Set([...over.values()].flat().map((under) => under.id));
   const rank = (join: Join): number => (join.closes ? 2 : carried.has(join.id) ? 0 : 1);
-  return joins
+  const ranked = joins
     .map((join, i) => ({ join, i }))
     .sort((a, b) => rank(a.join) - rank(b.join) || a.i - b.i)
     .map(({ join }) => join);
+  const seen = new Set<string>();
+  const ordered: Join[] = [];
+  for (const first of ranked) {
+    const open: { join: Join; entered: boolean }[] = [{ join: first, entered: false }];
+    for (let top = open.at(-1); top !== undefined; top = open.at(-1)) {
+      if (top.entered || seen.has(top.join.id)) {
+        open.pop();
+        if (top.entered) ordered.push(top.join);
+        continue;
+      }
+      top.entered = true;
+      seen.add(top.join.id);
+      // A seam that the maker closes with stays last, even where another runs over it.
+      for (const under of over.get(top.join.id) ?? []) {
+        if (!seen.has(under.id) && rank(under) <= rank(top.join)) open.push({ join: under, entered: false });
+      }
+    }
+  }
+  return ordered;
 }
