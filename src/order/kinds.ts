@@ -45,5 +45,10 @@ const kinds: Readonly<Record<WorkKind, Kind>> = {
 /** The kind of a work, with what the maker said of it. */
 export const kindOf = (work: Work): Kind =>
   work.kind === 'own'
-    ? { ...kinds.own, when: work.when, costly: work.steps.some((step) => step.final) }
+    ? {
+        ...kinds.own,
+        when: work.when,
+        layer: work.when === 'late' ? kinds.hem.layer : kinds.own.layer,
+        costly: work.steps.some((step) => step.final),
+      }
     : kinds[work.kind];

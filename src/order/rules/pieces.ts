@@ -83,11 +83,16 @@ export const lowestLayerFirst: Rule = {
   *find(made) {
     for (const [piece, works] of worksByPiece(made)) {
       for (const [below, under] of works) {
+        if (kindOf(below).when === 'free') continue;
         const layer = layerOn(made, piece, below);
-        const next = works.find(([above]) => layerOn(made, piece, above) > layer);
-        if (!next) continue;
+        const next = works.find(
+          ([above]) => kindOf(above).when !== 'free' && layerOn(made, piece, above) > layer,
+        );
+        const ceiling = next ? layerOn(made, piece, next[0]) : Number.POSITIVE_INFINITY;
         for (const [above, over] of works) {
-          if (layerOn(made, piece, above) !== layerOn(made, piece, next[0])) continue;
+          const height = layerOn(made, piece, above);
+          // What the maker may do when she likes waits for what lies under it, and nothing waits for it.
+          if (height <= layer || height > ceiling) continue;
           yield {
             before: under.last,
             after: over.first,
