@@ -8,6 +8,7 @@ import { findLoop, heldUp } from './loop.ts';
 import { rules } from './rules/all.ts';
 import { marksLive } from './rules/marks.ts';
 import { constraintsOf } from './rules/rule.ts';
+import { tackTheShape } from './rules/tacking.ts';
 import { tryOnsFirst } from './rules/tryons.ts';
 import type { Loop, MarkConcern, Running, Standing } from './running-types.ts';
 import { type Constraint, constraintKey, type Step, type StepId } from './step.ts';
@@ -44,6 +45,7 @@ export function runningOrder(outfit: Outfit, standing: Standing = fresh): Result
   if (held.size > 0) return bad(findLoop(held, web, steps));
   const concerns: MarkConcern[] = [];
   for (const made of garments) {
+    take(tackTheShape(made, web, isWaived));
     take(tryOnsFirst(made, web, isWaived));
     const kept = marksLive(made, steps, web, isWaived);
     for (const step of kept.again) steps.set(step.id, step);

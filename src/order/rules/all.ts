@@ -1,14 +1,7 @@
 import { cutFirst, lateLast, letItRest, lowestLayerFirst, prepareFlat, tuckThenCut } from './pieces.ts';
 import type { Rule } from './rule.ts';
 import { chainIsWhole, flatBeforeTube, pressBeforeCrossing, trimOnOneSide } from './seams.ts';
-import {
-  coverHangsFirst,
-  endsBeforeHoles,
-  layersBeforeHoles,
-  puttingTogether,
-  tackTheShape,
-  unitFirst,
-} from './units.ts';
+import { coverHangsFirst, endsBeforeHoles, layersBeforeHoles, puttingTogether, unitFirst } from './units.ts';
 
 /** Every rule that always holds. What holds only where it can (try-ons first, marks that must live) is found after. */
 export const rules: readonly Rule[] = [
@@ -26,6 +19,5 @@ export const rules: readonly Rule[] = [
   layersBeforeHoles,
   endsBeforeHoles,
   puttingTogether,
-  tackTheShape,
   lateLast,
 ];

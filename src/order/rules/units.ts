@@ -134,39 +134,6 @@ export const endsBeforeHoles: Rule = {
   },
 };
 
-/**
- * Pieces that are tacked for a try-on alone have what shapes them (tucks, folds) by then, and nothing else is done to
- * them until the tacking is out again.
- */
-export const tackTheShape: Rule = {
-  id: 'tack the shape, then decorate',
-  source: practice,
-  *find(made) {
-    for (const gate of made.garment.gates) {
-      const subject = made.subjects.get(gate.id);
-      if (!subject || gate.tack.length === 0) continue;
-      for (const other of made.subjects.values()) {
-        if (other.kind === 'gate' || !other.pieces.some((piece) => subject.pieces.includes(piece))) continue;
-        const work = made.garment.works.find((candidate) => candidate.id === other.id);
-        const shapes =
-          other.kind === 'piece' ||
-          (work !== undefined && (kindOf(work).takesUp || work.kind === 'stay-stitch'));
-        yield shapes
-          ? {
-              before: other.last,
-              after: subject.first,
-              because: `${other.name} gives the pieces their shape, so it comes before they are tacked together`,
-            }
-          : {
-              before: subject.last,
-              after: other.first,
-              because: `the tacking of ${lower(gate.name)} comes out before ${other.name}`,
-            };
-      }
-    }
-  },
-};
-
 /** A try-on stands after what it needs put together; seams that are basted for it are stitched after it. */
 export const puttingTogether: Rule = {
   id: 'put together for the try-on',
