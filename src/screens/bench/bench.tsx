@@ -147,17 +147,20 @@ export function Bench({ session }: { readonly session: Session }) {
           </p>
         )}
         <HouseNotice quietMoment={progress.items.size + progress.counts.size + timers.length === 0} />
-        {others.map((timer) => (
-          <p key={timer.step + timer.item} class="other-timer">
-            <Sign name="timer" />
-            <b>
-              {secondsLeft(timer, now.value) > 0
-                ? writeCountdown(secondsLeft(timer, now.value))
-                : 'time is up'}
-            </b>
-            <span class="other-say">{timer.say}</span>
-          </p>
-        ))}
+        {others.length > 0 && (
+          <ul class="other-timers" aria-label="Other timers">
+            {others.map((timer) => {
+              const left = secondsLeft(timer, now.value);
+              return (
+                <li key={timer.step + timer.item} class="other-timer">
+                  <Sign name="timer" />
+                  <b>{left > 0 ? writeCountdown(left) : 'time is up'}</b>
+                  <span class="other-say">{timer.say}</span>
+                </li>
+              );
+            })}
+          </ul>
+        )}
         {session.finished.value ? (
           <Finished session={session} />
         ) : card ? (

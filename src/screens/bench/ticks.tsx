@@ -26,7 +26,6 @@ export function Ticks(props: {
           </span>
           <p class="mark-words">
             <b>of {readout.items.length} done</b>
-            {next && <span>{next.name}</span>}
           </p>
         </div>
       )}

@@ -20,7 +20,12 @@ export function Timers(props: {
         const left = running ? secondsLeft(running, now) : seconds;
         const state = !running ? 'waiting' : left > 0 ? 'running' : 'over';
         return (
-          <li key={item} class={`timer ${state}`} data-timer={item} data-state={state}>
+          <li
+            key={item}
+            class={`timer ${state}${seconds >= 3600 ? ' long' : ''}`}
+            data-timer={item}
+            data-state={state}
+          >
             <span class="figure timer-figure" data-part="figure">
               {writeCountdown(left)}
             </span>

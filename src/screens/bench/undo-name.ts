@@ -27,7 +27,7 @@ export function undoName(undo: Progress['undo'], card: Card | undefined): string
   const item = here ? itemName(card, undo.item) : '';
   switch (undo.kind) {
     case 'step-done':
-      return here ? 'done' : 'step before';
+      return here ? 'done' : 'last step';
     case 'item-done':
       return item === '' ? 'a mark' : item;
     case 'tap':
