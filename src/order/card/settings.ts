@@ -12,7 +12,7 @@ const STITCH = {
   plain: '2.5 mm',
   tuck: '2 mm',
   gather: '4 to 5 mm',
-  zigzag: '2.5 mm long, 0.5 mm wide',
+  zigzag: '2.5 × 0.5 mm',
 } as const;
 
 /** How lengths are marked in the maker's units, as fine as a tape shows. */
@@ -112,7 +112,7 @@ function machineSettings(on: CardSubject, cloth: Cloth, set: (name: string, figu
     return;
   }
   const zigzag = stretches(cloth) || step.setUp.tool.includes('zigzag');
-  if (zigzag) set('zigzag', STITCH.zigzag);
+  if (zigzag) set('zigzag, length × width', STITCH.zigzag);
   else if (work?.kind === 'gather') set('stitch', STITCH.gather);
   else set('stitch', work?.kind === 'tucks' || work?.kind === 'crossed-tucks' ? STITCH.tuck : STITCH.plain);
   set('needle', zigzag ? `${cloth.needle}, ball point` : cloth.needle);
