@@ -1,6 +1,6 @@
 import { cutFirst, lateLast, letItRest, lowestLayerFirst, prepareFlat, tuckThenCut } from './pieces.ts';
 import type { Rule } from './rule.ts';
-import { chainIsWhole, flatBeforeTube, pressBeforeCrossing, trimOnOneSide } from './seams.ts';
+import { chainIsWhole, flatBeforeTube, pressBeforeCrossing, seamThenOver, trimOnOneSide } from './seams.ts';
 import { coverHangsFirst, endsBeforeHoles, layersBeforeHoles, puttingTogether, unitFirst } from './units.ts';
 
 /** Every rule that always holds. What holds only where it can (try-ons first, marks that must live) is found after. */
@@ -13,6 +13,7 @@ export const rules: readonly Rule[] = [
   chainIsWhole,
   pressBeforeCrossing,
   trimOnOneSide,
+  seamThenOver,
   flatBeforeTube,
   unitFirst,
   coverHangsFirst,

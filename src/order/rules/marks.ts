@@ -79,7 +79,7 @@ function keep(
           put(
             user,
             killer.id,
-            `${lower(killer.say)}: that would take the ${mark.marker.name} out before it is used`,
+            `${lower(killer.say)}: that would take the ${lower(mark.marker.name)} out before it is used`,
           );
       }
       continue;
@@ -88,7 +88,7 @@ function keep(
       put(
         killer.id,
         live.id,
-        `${lower(killer.say)} comes before marking, because it would take the ${mark.marker.name} out`,
+        `${lower(killer.say)} comes before marking, because it would take the ${lower(mark.marker.name)} out`,
       );
       continue;
     }
@@ -97,7 +97,7 @@ function keep(
     put(
       killer.id,
       again.id,
-      `${lower(killer.say)} takes the ${mark.marker.name} out, so it is marked again after it`,
+      `${lower(killer.say)} takes the ${lower(mark.marker.name)} out, so it is marked again after it`,
       false,
     );
     for (const user of needed)
@@ -107,7 +107,7 @@ function keep(
         put(
           user,
           killer.id,
-          `${lower(killer.say)}: that would take the ${mark.marker.name} out before it is used`,
+          `${lower(killer.say)}: that would take the ${lower(mark.marker.name)} out before it is used`,
         );
       }
     }
@@ -177,7 +177,7 @@ function concern(
     killer: killer.id,
     by,
     needed: user?.id ?? live.id,
-    say: `The ${mark.marker.name} would be gone: “${killer.say}” takes it out before “${user?.say ?? ''}”`,
+    say: `The ${lower(mark.marker.name)} would be gone: “${killer.say}” takes it out before “${user?.say ?? ''}”`,
     again: again.id,
     otherMarkers: others.map(({ id, name }) => ({ id, name })),
     at: mark.at,

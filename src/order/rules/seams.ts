@@ -1,5 +1,5 @@
 import { practice, published } from '../../cloth/source.ts';
-import { crossings, piecesOf } from '../../outfit/chains.ts';
+import { crossings, edgeName, piecesOf } from '../../outfit/chains.ts';
 import type { Chain, Join } from '../../outfit/outfit.ts';
 import { lower, type Made, stepOf } from '../expand/made.ts';
 import { kindOf } from '../kinds.ts';
@@ -101,12 +101,16 @@ export const trimOnOneSide: Rule = {
       if (!subject) continue;
       for (const [i, caught] of join.catches.entries()) {
         const basted = stepOf(subject, 'baste-trim', `baste-trim-${i + 1}`);
-        const opposite = caught.basteTo === 'this' ? join.to : join.this;
+        const [own, opposite] = caught.basteTo === 'this' ? [join.this, join.to] : [join.to, join.this];
         if (!basted) continue;
+        // A seam that its own side runs over as well has to be sewn before the basting.
+        const carried = new Set(
+          crossings(made.looked, own, join.ring, join.id).flatMap((crossing) => crossing.over),
+        );
         for (const crossing of crossings(made.looked, opposite, join.ring, join.id)) {
           for (const under of crossing.over) {
             const other = made.subjects.get(under.id);
-            if (!other) continue;
+            if (!other || carried.has(under)) continue;
             yield {
               before: basted,
               after: other.first,
@@ -114,6 +118,29 @@ export const trimOnOneSide: Rule = {
             };
           }
         }
+      }
+    }
+  },
+};
+
+/** What is laid flat over a seam comes after that seam. */
+export const seamThenOver: Rule = {
+  id: 'the seam, then what lies over it',
+  source: practice,
+  *find(made) {
+    for (const over of made.garment.joins) {
+      const laid = made.subjects.get(over.id);
+      if (!laid || over.seam !== 'laid-on') continue;
+      const edges = new Set([...over.this, ...over.to].map(edgeName));
+      for (const under of made.garment.joins) {
+        const subject = made.subjects.get(under.id);
+        if (!subject || under.id === over.id || under.seam === 'laid-on') continue;
+        if (![...under.this, ...under.to].some((ref) => edges.has(edgeName(ref)))) continue;
+        yield {
+          before: subject.last,
+          after: laid.first,
+          because: `${laid.name} lies over ${subject.name}, so that seam is sewn and pressed first`,
+        };
       }
     }
   },
