@@ -4,7 +4,7 @@ import { add, type Length } from '../../length/length.ts';
 import { type Marking, writeLength } from '../../length/writing.ts';
 import type { Cloth } from '../../outfit/outfit.ts';
 import type { Setting } from '../card-types.ts';
-import { stretches } from '../expand/works.ts';
+import { stretches } from '../expand/stations.ts';
 import type { CardSubject } from './subject.ts';
 
 /** Common practice, no source: stitch lengths for a medium cloth, in mm. */

@@ -3,7 +3,7 @@ import { writeLength } from '../../length/writing.ts';
 import { edgeName, type Looked, piecesOf, timesOf } from '../../outfit/chains.ts';
 import type { Cloth, Join, Outfit } from '../../outfit/outfit.ts';
 import { type About, type Action, listed, lower } from './made.ts';
-import { stretches, stretchTool } from './works.ts';
+import { atMachine, basting, byHand, stretches, stretchTool } from './stations.ts';
 
 const interlining = published('The New Dressmaker', '1921', 'Butterick Publishing Co., p. 45');
 const bastings = published('Textiles and Clothing', '1907', 'Kate Heintz Watson, Finishing seams');
@@ -19,13 +19,8 @@ export function actionsOfJoin(
   const stretchy = join.seam === 'stretch' || cloths.some(stretches);
   const own = cloths.find(stretches) ?? cloths[0];
   if (!own) throw new Error(`${join.name} has no cloth`);
-  const machine = {
-    station: 'machine',
-    thread: own.thread,
-    tool: stretchy ? stretchTool(own) : `needle ${own.needle}`,
-  } as const;
-  const hand = { station: 'hand', thread: own.thread } as const;
-  const basting = { station: 'hand', thread: 'basting' } as const;
+  const machine = stretchy ? { ...atMachine(own), tool: stretchTool(own) } : atMachine(own);
+  const hand = byHand(own);
   const it = `the ${lower(join.name)}`;
   const reach = join.stopsAt === undefined ? '' : `, stopping at ${join.stopsAt}`;
   const gathered = looked.garment.works.some(

@@ -1,98 +1,21 @@
-import { published } from '../../cloth/source.ts';
 import type { Looked } from '../../outfit/chains.ts';
 import { edgeName, timesOf } from '../../outfit/chains.ts';
 import type { Cloth, Piece, Work } from '../../outfit/outfit.ts';
+import { holeActions } from './buttonholing.ts';
 import { type About, type Action, lower, the } from './made.ts';
-
-const crossed = published(
-  'Dress Making, Trade Practical',
-  'c. 2024',
-  'National Instructional Media Institute, p. 207',
-);
+import { atMachine, basting, byHand, stretches, stretchTool } from './stations.ts';
+import { crossedActions, tuckActions } from './tucking.ts';
 
 /** The steps of a work, in turn. Minutes are a stated guess (common practice, no source) until the maker's own are known. */
 export function actionsOf(work: Work, piece: Piece, cloth: Cloth): readonly Action[] {
   const it = the(piece);
-  const machine = { station: 'machine', thread: cloth.thread, tool: `needle ${cloth.needle}` } as const;
-  const hand = { station: 'hand', thread: cloth.thread } as const;
-  const basting = { station: 'hand', thread: 'basting' } as const;
+  const machine = atMachine(cloth);
+  const hand = byHand(cloth);
   switch (work.kind) {
-    case 'tucks': {
-      const n = work.family.depths.length;
-      return [
-        {
-          action: 'mark',
-          station: 'mark',
-          say: `Mark ${n} ${n === 1 ? 'tuck' : 'tucks'} on ${piece.cut === 'fold' ? 'each side of ' : ''}${it}`,
-          minutes: 2 + 1.5 * n,
-        },
-        {
-          action: 'pin',
-          station: 'pin',
-          say: `Fold on each mark and pin the tucks of ${it}`,
-          minutes: 1.5 * n,
-        },
-        { action: 'stitch', ...machine, say: `Stitch the tucks of ${it}`, minutes: 2 * n },
-        {
-          action: 'press',
-          station: 'iron',
-          say: `Press the tucks of ${it} ${work.family.pressed === 'away' ? 'away from' : 'toward'} the ${work.from} edge`,
-          minutes: 1 + 0.5 * n,
-          because: 'tucks are stitched before they are pressed to one side',
-        },
-      ];
-    }
-    case 'crossed-tucks': {
-      const [a, b] = work.families;
-      return [
-        {
-          action: 'mark',
-          station: 'mark',
-          say: `Mark both directions of tucks on ${it}`,
-          minutes: 4 + 1.5 * (a.depths.length + b.depths.length),
-        },
-        {
-          action: 'pin-1',
-          station: 'pin',
-          say: `Fold and pin all tucks of the first direction on ${it}`,
-          minutes: 1.5 * a.depths.length,
-        },
-        {
-          action: 'stitch-1',
-          ...machine,
-          say: `Stitch all ${a.depths.length} tucks of the first direction on ${it}`,
-          minutes: 2 * a.depths.length,
-        },
-        {
-          action: 'press-1',
-          station: 'iron',
-          say: `Press the first direction flat on ${it}, all one way`,
-          minutes: 1 + 0.5 * a.depths.length,
-        },
-        {
-          action: 'pin-2',
-          station: 'pin',
-          say: `Fold and pin the tucks of the second direction on ${it}`,
-          minutes: 1.5 * b.depths.length,
-          rule: 'one way, press, then the other',
-          because:
-            'all tucks of one direction are stitched and pressed flat before the other direction crosses them',
-          source: crossed,
-        },
-        {
-          action: 'stitch-2',
-          ...machine,
-          say: `Stitch all ${b.depths.length} tucks of the second direction on ${it}`,
-          minutes: 2 * b.depths.length,
-        },
-        {
-          action: 'press-2',
-          station: 'iron',
-          say: `Press the second direction flat on ${it}`,
-          minutes: 1 + 0.5 * b.depths.length,
-        },
-      ];
-    }
+    case 'tucks':
+      return tuckActions(work, piece, cloth);
+    case 'crossed-tucks':
+      return crossedActions(work, piece, cloth);
     case 'folded-band':
       return [
         { action: 'turn-1', station: 'iron', say: `Press the first turn of the band on ${it}`, minutes: 4 },
@@ -194,56 +117,8 @@ export function actionsOf(work: Work, piece: Piece, cloth: Cloth): readonly Acti
       return [
         { action: 'stitch', ...machine, say: `Stay-stitch the ${work.edge} edge of ${it}`, minutes: 3 },
       ];
-    case 'buttonholes': {
-      const where = work.top === 'each' ? it : `the ${work.top} ${lower(piece.name)}`;
-      const under =
-        work.top === 'each' ? it : `the ${work.top === 'left' ? 'right' : 'left'} ${lower(piece.name)}`;
-      const foot = { ...machine, tool: `${machine.tool}, buttonhole foot` };
-      return [
-        {
-          action: 'sample',
-          once: true,
-          ...foot,
-          say: 'Sew a sample buttonhole through the same layers and try the button in it',
-          minutes: 8,
-        },
-        {
-          action: 'mark',
-          station: 'mark',
-          say: `Mark ${count(work.count, 'buttonhole')} on ${where}`,
-          minutes: 2 + work.count,
-          rule: 'sample first',
-          because: 'the sample gives the length that is marked',
-        },
-        {
-          action: 'stitch',
-          ...foot,
-          say: `Stitch ${count(work.count, 'buttonhole')} on ${where}`,
-          minutes: 3 * work.count,
-        },
-        {
-          action: 'slit',
-          station: 'cut',
-          say: `Slit the ${work.count === 1 ? 'buttonhole' : 'buttonholes'} on ${where}`,
-          minutes: work.count,
-          final: true,
-        },
-        {
-          action: 'mark-buttons',
-          station: 'mark',
-          say: `Lap ${work.top === 'each' ? 'the ends' : 'the fronts'} and mark the ${work.count === 1 ? 'button' : 'buttons'} through the holes on ${under}`,
-          minutes: 1 + work.count,
-          rule: 'buttonhole before button',
-          because: 'buttons marked through the finished holes always meet them',
-        },
-        {
-          action: 'buttons',
-          ...hand,
-          say: `Sew ${count(work.count, 'button')} on ${under}`,
-          minutes: 4 * work.count,
-        },
-      ];
-    }
+    case 'buttonholes':
+      return holeActions(work, piece, cloth);
     case 'lattice-beads':
       return [
         { action: 'mark', station: 'mark', say: `Mark the lattice on ${it}`, minutes: 30 },
@@ -328,14 +203,6 @@ export function actionsOf(work: Work, piece: Piece, cloth: Cloth): readonly Acti
       });
   }
 }
-
-const count = (n: number, what: string): string => (n === 1 ? `the ${what}` : `${n} ${what}s`);
-
-/** True for a cloth that gives, which a straight stitch would crack in. */
-export const stretches = (cloth: Cloth): boolean => cloth.stretch.across > 0 || cloth.stretch.along > 0;
-
-/** The needle and stitch for a cloth that gives. Common practice, no source: a ball point and a narrow zigzag. */
-export const stretchTool = (cloth: Cloth): string => `ball point ${cloth.needle}, narrow zigzag`;
 
 /** What a work is about: its pieces, its edges, and how often it is done. */
 export function aboutWork(looked: Looked, work: Work, piece: Piece): About {
