@@ -2,12 +2,16 @@ import { render } from 'preact';
 import { App } from './screens/app.tsx';
 import { keepChoices, lastOutfit } from './screens/choices.ts';
 import { watchHouse } from './screens/house.tsx';
-import { followAddress } from './screens/route.ts';
+import { followAddress, route } from './screens/route.ts';
+import { takeUp } from './screens/workroom.ts';
 import './ui/ground.css';
 import './ui/parts.css';
 
 keepChoices();
 followAddress(lastOutfit.value);
+// The ledger opens and the rooms are fetched while the first screen is drawn; what goes wrong is said there.
+if (route.value.screen !== 'outfits') takeUp(route.value.outfit).catch(() => {});
 const place = document.getElementById('app');
 if (place) render(<App />, place);
-requestAnimationFrame(() => setTimeout(() => void watchHouse(), 0));
+// Storing the app for later must not slow down its first card.
+setTimeout(() => void watchHouse(), 1000);

@@ -63,6 +63,7 @@ export interface Session {
   readonly finished: ReadonlySignal<boolean>;
   /** Until when the open step has to rest, in ms since 1970. */
   readonly resting: ReadonlySignal<number | undefined>;
+  /** Timers of other steps, the one that ends first in front. */
   readonly otherTimers: ReadonlySignal<readonly OtherTimer[]>;
   /** How many deeds are shown but not yet acknowledged by the ledger. */
   readonly inFlight: ReadonlySignal<number>;
@@ -251,7 +252,7 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
           found.push({ step: other, item, say, ...timer });
       }
     }
-    return found;
+    return found.sort((a, b) => a.startedAt + a.seconds * 1000 - b.startedAt - b.seconds * 1000);
   });
 
   return {

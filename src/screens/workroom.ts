@@ -36,6 +36,7 @@ export function ledger(): Promise<Ledger> {
 }
 
 let wanted = '';
+let takingUp = false;
 let askedToKeep = false;
 
 /** Asks the browser to keep the work, once there is some. */
@@ -46,10 +47,19 @@ async function keepWork(): Promise<void> {
   await askToKeep();
 }
 
-/** Puts an outfit in work, unless it is already. */
+/** Puts an outfit in work, unless it is already, or is being taken up. */
 export async function takeUp(outfit: string): Promise<void> {
+  if (wanted === outfit && (session.value?.id === outfit || takingUp)) return;
   wanted = outfit;
-  if (session.value?.id === outfit) return;
+  takingUp = true;
+  try {
+    await load(outfit);
+  } finally {
+    if (wanted === outfit) takingUp = false;
+  }
+}
+
+async function load(outfit: string): Promise<void> {
   const fetching = rooms();
   const open = await ledger();
   const progress = await open.load(outfit);

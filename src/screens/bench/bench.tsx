@@ -149,7 +149,7 @@ export function Bench({ session }: { readonly session: Session }) {
         <HouseNotice quietMoment={progress.items.size + progress.counts.size + timers.length === 0} />
         {others.length > 0 && (
           <ul class="other-timers" aria-label="Other timers">
-            {others.map((timer) => {
+            {others.slice(0, 2).map((timer) => {
               const left = secondsLeft(timer, now.value);
               return (
                 <li key={timer.step + timer.item} class="other-timer">
@@ -159,6 +159,7 @@ export function Bench({ session }: { readonly session: Session }) {
                 </li>
               );
             })}
+            {others.length > 2 && <li>and {others.length - 2} more</li>}
           </ul>
         )}
         {session.finished.value ? (
