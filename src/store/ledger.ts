@@ -6,6 +6,7 @@ import { deedsPast, sumUp } from './ledger-reading.ts';
 import { LEDGER_VERSION, type LedgerSchema, type OutfitEntry, upgradeLedger } from './ledger-schema.ts';
 import { entryWith, keyOf, mergeOutfit, sameDeed } from './ledger-writing.ts';
 import type { Progress } from './progress-types.ts';
+import { openSecondCopy } from './second-copy.ts';
 import { takeSnapshot } from './snapshot.ts';
 import { type Tx, within } from './transaction.ts';
 import { Trouble, troubleOf } from './trouble.ts';
@@ -61,6 +62,9 @@ type Numbers = LedgerSchema['device']['value'];
 const ERASED =
   'The browser has thrown the ledger away while it was open. What is on the screen is no longer on this device; import the last backup.';
 
+const RESTORED =
+  'The browser had lost the ledger. It was put back from its second copy; save a backup when you can.';
+
 /** Four random words of 16 bits in hexadecimal: two devices of one maker never meet. */
 const newDevice = (): string =>
   Array.from(crypto.getRandomValues(new Uint16Array(4)), (word) => word.toString(16).padStart(4, '0')).join(
@@ -79,6 +83,7 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
     onTrouble,
   });
   const tabs = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(`${name} ledger`);
+  const copy = openSecondCopy(name, timeoutMs);
   let closed = false;
   const tell = (deeds: readonly Deed[]): void => {
     if (deeds.length > 0 && !closed) tabs?.postMessage(deeds);
@@ -89,10 +94,11 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
   /** This device's name and next number; a new name where there is none, for the numbers of an old one were given. */
   const numbers = async (tx: Tx<'readwrite'>): Promise<Numbers> =>
     (await tx.objectStore('device').get('this')) ?? { name: newDevice(), next: 0 };
-  /** Takes a name for this device's own; only when it is written down. */
-  const settle = (name: string): void => {
-    if (device !== undefined && device !== name) onTrouble(new Trouble('erased', ERASED));
+  /** Takes a name for this device's own, when it is written down. Whether it is the one that it had. */
+  const settle = (name: string): boolean => {
+    const same = device === undefined || device === name;
     device = name;
+    return same;
   };
 
   const writeIn = async (tx: Tx<'readwrite'>, outfit: string, acts: readonly Act[], at: number) => {
@@ -155,8 +161,9 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
         return deeds;
       }),
     );
+    await (await copy)?.add(written);
     const [first] = written;
-    if (first !== undefined) settle(first.device);
+    if (first !== undefined && !settle(first.device)) void putBack(ERASED);
     tell(written);
     if (since >= snapshotEvery) void takeOne(outfit);
     return written;
@@ -188,7 +195,8 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
         return { ...all, name: mine.name };
       }),
     );
-    settle(mine);
+    await (await copy)?.add(fresh);
+    if (!settle(mine)) void putBack(ERASED);
     tell(fresh);
     if (fresh.length >= snapshotEvery) for (const outfit of outfits) void takeOne(outfit);
     return { added: fresh.length, already: deeds.length - fresh.length - conflicts.length, conflicts };
@@ -197,11 +205,44 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
   const read = <T>(stores: ('deeds' | 'snapshots' | 'outfits')[], work: (tx: Tx<'readonly'>) => Promise<T>) =>
     use((db: IDBPDatabase<LedgerSchema>) => within(db, stores, 'readonly', work));
 
+  const deeds: Ledger['deeds'] = async (outfit) =>
+    inOrder(await read(['deeds'], (tx) => deedsPast(tx, outfit, new Map())));
+
+  /** Puts deeds back that only the second copy has. Says so, or says `otherwise`, when it has none either. */
+  const putBack = async (otherwise?: string): Promise<void> => {
+    try {
+      const kept = (await (await copy)?.all()) ?? [];
+      const { added } = kept.length > 0 ? await merge(kept) : { added: 0 };
+      if (added > 0) onTrouble(new Trouble('restored', RESTORED));
+      else if (otherwise !== undefined) onTrouble(new Trouble('erased', otherwise));
+    } catch (cause) {
+      onTrouble(troubleOf(cause));
+    }
+  };
+
+  /** Makes the second copy whole where deeds are missing from it. Nobody waits for this. */
+  const fillCopy = async (): Promise<void> => {
+    const second = await copy;
+    if (second === undefined) return;
+    try {
+      const entries = await read(['outfits'], (tx) => tx.objectStore('outfits').getAll());
+      const count = entries.reduce((sum, entry) => sum + entry.deeds, 0);
+      if ((await second.count()) >= count) return;
+      for (const { outfit } of entries) await second.add(await deeds(outfit));
+    } catch {
+      // It is only a copy; the next start tries again.
+    }
+  };
+
   const openDevice = async (): Promise<void> => {
     const there = await use((db) =>
       within(db, ['device'], 'readonly', (tx) => tx.objectStore('device').get('this')),
     );
-    if (there !== undefined) return settle(there.name);
+    if (there !== undefined) {
+      settle(there.name);
+      void fillCopy();
+      return;
+    }
     try {
       const made = await use((db) =>
         within(db, ['device'], 'readwrite', async (tx) => {
@@ -217,10 +258,12 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
       if (trouble.kind !== 'full') throw trouble;
       onTrouble(trouble);
     }
+    await putBack();
   };
   const shut = (): void => {
     closed = true;
     tabs?.close();
+    void copy.then((second) => second?.close());
     close();
   };
   try {
@@ -241,7 +284,7 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
       if ((progress.trail?.length ?? 0) >= snapshotEvery) void takeOne(outfit);
       return progress;
     },
-    deeds: async (outfit) => inOrder(await read(['deeds'], (tx) => deedsPast(tx, outfit, new Map()))),
+    deeds,
     outfits: async () => {
       const all = await read(['outfits'], (tx) => tx.objectStore('outfits').getAll());
       return all.sort((a, b) => b.last - a.last);

@@ -5,11 +5,21 @@
  * - `newer`: a newer version of the app has opened the ledger
  * - `lost`: the connection broke, and was made again where the message says so
  * - `erased`: the browser has thrown the ledger away
+ * - `restored`: the browser had lost the ledger, and it was put back from its second copy
  * - `full`: the device has no room
  * - `conflict`: two different deeds bear one name
  * - `failed`: anything else
  */
-export type TroubleKind = 'blocked' | 'slow' | 'newer' | 'lost' | 'erased' | 'full' | 'conflict' | 'failed';
+export type TroubleKind =
+  | 'blocked'
+  | 'slow'
+  | 'newer'
+  | 'lost'
+  | 'erased'
+  | 'restored'
+  | 'full'
+  | 'conflict'
+  | 'failed';
 
 /** Trouble with the ledger, in words for the maker. `cause` is what the browser said. */
 export class Trouble extends Error {

@@ -23,6 +23,7 @@ describe('a browser that is killed in a stream of taps', () => {
   it(`has every acknowledged tap after ${KILLS} times`, async () => {
     const acknowledged = new Set<string>();
     let kept = 0;
+    let restored = 0;
     for (let round = 0; round <= KILLS; round++) {
       const { page, kill } = await startKillable(profile);
       await openBench(page, served);
@@ -31,13 +32,15 @@ describe('a browser that is killed in a stream of taps', () => {
         const deeds = await ledger.deeds('o');
         const total = bench.beads(await ledger.load('o'));
         ledger.close();
-        return { ids: deeds.map((deed) => deed.id), total };
+        const restored = bench.troubles.includes('restored');
+        return { ids: deeds.map((deed) => deed.id), total, restored };
       });
       const lost = [...acknowledged].filter((id) => !found.ids.includes(id as `${string}-${number}`));
       expect(lost).toEqual([]);
       expect(new Set(found.ids).size).toBe(found.ids.length);
       expect(found.total).toBe(found.ids.length);
       kept = found.ids.length;
+      if (found.restored) restored++;
       if (round === KILLS) {
         await kill();
         break;
@@ -65,6 +68,9 @@ describe('a browser that is killed in a stream of taps', () => {
       await kill();
     }
     expect(acknowledged.size).toBeGreaterThan(KILLS * 10);
-    console.info(`${KILLS} kills: ${acknowledged.size} taps acknowledged, ${kept} kept, none lost`);
+    console.info(
+      `${KILLS} kills: ${acknowledged.size} taps acknowledged, ${kept} kept, none lost; ` +
+        `put back from the second copy ${restored} times`,
+    );
   });
 });

@@ -359,7 +359,9 @@ describe('trouble with the database', () => {
       const { open } = IDBFactory.prototype;
       let opened = 0;
       IDBFactory.prototype.open = function (name, version) {
-        return opened++ === 0 ? open.call(this, 'stuck', 1) : open.call(this, name, version);
+        return name === 'slipbaste' && this === indexedDB && opened++ === 0
+          ? open.call(this, 'stuck', 1)
+          : open.call(this, name, version);
       };
       const ledger = await bench.open({ timeoutMs: 600 });
       return {
@@ -375,7 +377,7 @@ describe('trouble with the database', () => {
       const { transaction } = IDBDatabase.prototype;
       let last: IDBDatabase | undefined;
       IDBDatabase.prototype.transaction = function (...args) {
-        last = this;
+        if (this.objectStoreNames.contains('device')) last = this;
         return transaction.apply(this, args);
       };
       const ledger = await bench.open();
@@ -408,7 +410,7 @@ describe('trouble with the database', () => {
     expect(result).toEqual({ seq: 1, deeds: 2, told: ['lost'] });
   });
 
-  it('says so when the browser has thrown the ledger away, and goes on under a new name', async () => {
+  it('says so when the browser has thrown everything away, and goes on under a new name', async () => {
     const session = await context.newCDPSession(page);
     const device = await page.evaluate(async () => {
       const ledger = await bench.open();
@@ -416,14 +418,94 @@ describe('trouble with the database', () => {
       await ledger.write('o', [bench.tap()]);
       return ledger.device;
     });
-    await session.send('Storage.clearDataForOrigin', { origin: served.origin, storageTypes: 'indexeddb' });
+    await session.send('Storage.clearDataForOrigin', { origin: served.origin, storageTypes: 'all' });
     const after = await page.evaluate(async () => {
       const { ledger } = globalThis as unknown as { ledger: Awaited<ReturnType<typeof bench.open>> };
       const deeds = await ledger.write('o', [bench.tap()]);
-      return { seqs: deeds.map((deed) => deed.seq), device: ledger.device, told: bench.troubles };
+      return { seqs: deeds.map((deed) => deed.seq), device: ledger.device };
     });
     expect(after.seqs).toEqual([0]);
     expect(after.device).not.toBe(device);
-    expect(after.told).toContain('erased');
+    await page.waitForFunction(() => bench.troubles.includes('erased'));
+  });
+});
+
+describe('the second copy', () => {
+  const drop = (tab: Page) =>
+    tab.evaluate(
+      () =>
+        new Promise<void>((done, fail) => {
+          const request = indexedDB.deleteDatabase('slipbaste');
+          request.onsuccess = () => done();
+          request.onerror = fail;
+        }),
+    );
+
+  it('gives the ledger back when the browser begins with an empty one', async () => {
+    const before = await page.evaluate(async () => {
+      const ledger = await bench.open();
+      await ledger.write('o', [bench.tap(), bench.tap()]);
+      await ledger.write('p', [{ kind: 'step-done', step: 's' }]);
+      ledger.close();
+      return ledger.device;
+    });
+    await drop(page);
+    const after = await page.evaluate(async () => {
+      const ledger = await bench.open();
+      const beads = bench.beads(await ledger.load('o'));
+      await ledger.write('o', [bench.tap()]);
+      const ids = (await ledger.deeds('o')).map((deed) => deed.id);
+      return { beads, done: (await ledger.load('p')).done, ids, device: ledger.device, told: bench.troubles };
+    });
+    expect(after).toMatchObject({ beads: 2, done: ['s'], told: ['restored'] });
+    expect(after.device).not.toBe(before);
+    expect(after.ids).toEqual([`${before}-0`, `${before}-1`, `${after.device}-0`]);
+  });
+
+  it('gives it back while it is open', async () => {
+    await page.evaluate(async () => {
+      const ledger = await bench.open();
+      Object.assign(globalThis, { ledger });
+      await ledger.write('o', [bench.tap()]);
+    });
+    await drop(page);
+    await page.evaluate(async () => {
+      const { ledger } = globalThis as unknown as { ledger: Awaited<ReturnType<typeof bench.open>> };
+      await ledger.write('o', [bench.tap()]);
+    });
+    await page.waitForFunction(() => bench.troubles.includes('restored'));
+    const beads = await page.evaluate(async () => bench.beads(await (await bench.open()).load('o')));
+    expect(beads).toBe(2);
+  });
+
+  it('is made whole at the next start when deeds are missing from it', async () => {
+    await page.evaluate(async () => {
+      const buckets = (
+        navigator as unknown as { storageBuckets: { delete: (name: string) => Promise<void> } }
+      ).storageBuckets;
+      const ledger = await bench.open();
+      await ledger.write('o', [bench.tap(), bench.tap()]);
+      ledger.close();
+      await buckets.delete('second-copy');
+      const again = await bench.open();
+      for (let count = 0; count < 2; ) {
+        const copy = await bench.openSecondCopy('slipbaste', 4_000);
+        count = (await copy?.count()) ?? 0;
+        copy?.close();
+      }
+      again.close();
+    });
+    await drop(page);
+    expect(await page.evaluate(async () => bench.beads(await (await bench.open()).load('o')))).toBe(2);
+  });
+
+  it('is done without where the browser has no buckets', async () => {
+    const result = await page.evaluate(async () => {
+      Object.defineProperty(navigator, 'storageBuckets', { value: undefined });
+      const ledger = await bench.open();
+      await ledger.write('o', [bench.tap()]);
+      return { beads: bench.beads(await ledger.load('o')), told: bench.troubles };
+    });
+    expect(result).toEqual({ beads: 1, told: [] });
   });
 });

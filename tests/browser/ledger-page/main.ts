@@ -4,6 +4,7 @@ import type { Act } from '../../../src/store/deed.ts';
 import { type Ledger, type LedgerOptions, openLedger } from '../../../src/store/ledger.ts';
 import { addUp, applyDeeds } from '../../../src/store/progress.ts';
 import type { Progress } from '../../../src/store/progress-types.ts';
+import { openSecondCopy } from '../../../src/store/second-copy.ts';
 import type { Trouble } from '../../../src/store/trouble.ts';
 
 /** A touch that counts one bead of a line. */
@@ -40,6 +41,7 @@ const rawOpen = (name: string, version?: number): Promise<IDBDatabase> =>
 
 const parts = {
   open,
+  openSecondCopy,
   connection,
   tap,
   beads,
