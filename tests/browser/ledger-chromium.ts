@@ -69,7 +69,8 @@ export const startKillable = async (profile: string): Promise<Killable> => {
   return {
     page: await context.newPage(),
     async kill() {
-      if (child.pid !== undefined) process.kill(-child.pid, 'SIGKILL');
+      const ended = child.exitCode !== null || child.signalCode !== null;
+      if (child.pid !== undefined && !ended) process.kill(-child.pid, 'SIGKILL');
       await gone;
       await browser.close().catch(() => undefined);
     },

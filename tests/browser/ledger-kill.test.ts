@@ -2,7 +2,7 @@ import { appendFileSync, existsSync, mkdtempSync, readdirSync, rmSync, statSync 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openBench, serveLedgerPage, startKillable } from './ledger-chromium.ts';
+import { type Killable, openBench, serveLedgerPage, startKillable } from './ledger-chromium.ts';
 import type { Served } from './serve.ts';
 
 const KILLS = 20;
@@ -12,12 +12,15 @@ const TORN = 10;
 
 let served: Served;
 let profile: string;
+let running: Killable | undefined;
 
 beforeAll(async () => {
   served = await serveLedgerPage();
   profile = mkdtempSync(join(tmpdir(), 'slipbaste-killed-'));
 });
 afterAll(async () => {
+  // A failed expectation must not leave a browser behind.
+  await running?.kill();
   await served?.close();
   rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
 });
@@ -45,7 +48,8 @@ describe('a browser that is killed in a stream of taps', () => {
     let restored = 0;
     let torn = false;
     for (let round = 0; round <= KILLS; round++) {
-      const { page, kill } = await startKillable(profile);
+      running = await startKillable(profile);
+      const { page, kill } = running;
       await openBench(page, served);
       const found = await page.evaluate(async () => {
         const ledger = await bench.open({ snapshotEvery: 100 });
