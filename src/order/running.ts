@@ -102,7 +102,8 @@ export const taskOf = (step: Step): Task => ({
   soon:
     step.setUp.station === 'pin' ||
     (step.setUp.station === 'mark' && step.of.kind !== 'piece') ||
-    step.action === 'tack',
+    step.action === 'tack' ||
+    step.action === 'sample',
 });
 
 /** How often the set-up changes along a sequence of steps. */
