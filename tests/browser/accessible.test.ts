@@ -1,0 +1,81 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults, RunOptions } from 'axe-core';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { useApp } from './app.ts';
+import { parts, press, shown, wordsOf } from './bench-page.ts';
+import { contrasts } from './contrast.ts';
+import { places, still } from './places.ts';
+
+const app = useApp();
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** What axe finds wrong, a line each. Put in by the debugger's door, because the page's policy lets no script in. */
+async function axeFaults(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe);
+  const { violations } = await page.evaluate(async (): Promise<AxeResults> => {
+    const { axe: here } = globalThis as unknown as { axe: { run(options: RunOptions): Promise<AxeResults> } };
+    return here.run({ resultTypes: ['violations'] });
+  });
+  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
+}
+
+describe.each(places)('$name', ({ go, name }) => {
+  it('is clean by axe, and its text has 7:1 on what is painted behind it, on paper and on dark cloth', async () => {
+    const page = await app.context.newPage();
+    await go(page, app.served.origin);
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      await still(page);
+      expect.soft(await axeFaults(page), `${name}, ${colorScheme}`).toEqual([]);
+      const found = await contrasts(app.browser, page);
+      expect(found.length).toBeGreaterThan(2);
+      const faint = found.filter(({ ratio }) => ratio < 7);
+      expect
+        .soft(
+          faint.map(({ text, ink, ratio }) => `“${text}” ${ink}: ${ratio.toFixed(2)}`),
+          `${name}, ${colorScheme}`,
+        )
+        .toEqual([]);
+    }
+  });
+});
+
+describe('motion', () => {
+  it('slides the tape for those who do not mind, and moves nothing for those who do', async () => {
+    const marks = places.find(({ name }) => name === 'bench, marks')!;
+    const motion = async (page: Page) => {
+      await marks.go(page, app.served.origin);
+      const before = await shown(page);
+      expect((await press(page)).figure).not.toBe(before.figure);
+      return page.evaluate(() => ({
+        tape: getComputedStyle(document.querySelector('.tape-slide') ?? document.body).animationName,
+        running: document.getAnimations().length,
+      }));
+    };
+    expect((await motion(await app.context.newPage())).tape).toBe('tape-slide');
+    const calm = await app.another({ viewport: { width: 390, height: 844 }, reducedMotion: 'reduce' });
+    expect(await motion(await calm.newPage())).toEqual({ tape: 'none', running: 0 });
+  });
+});
+
+describe('to those who hear the page', () => {
+  it('says each card and each change once, politely, and names the pad and undo by what they do', async () => {
+    const page = await app.context.newPage();
+    await places.find(({ name }) => name === 'bench, marks')!.go(page, app.served.origin);
+    const { card, live, pad, undo } = parts(page);
+    const said = page.locator('[aria-live="polite"]');
+    expect(await said.count()).toBe(2);
+    expect(await live.textContent()).toContain(await wordsOf(card.locator('h1')));
+    const before = await said.nth(1).textContent();
+    expect(before).toMatch(/^Mark 3 of \d+, fold 3: .* inch(es)? from /);
+    await press(page);
+    await expect.poll(() => said.nth(1).textContent()).toMatch(/^Mark 4 of /);
+    await page.getByRole('button', { name: /^(Mark set, next|Last mark set)/ }).waitFor();
+    expect(await wordsOf(pad)).toMatch(/^(Mark set, next|Last mark set)/);
+    expect((await undo.textContent())?.trim()).toBe('Undo: mark 3');
+    expect(await page.getByRole('heading', { level: 1 }).count()).toBe(1);
+    expect(await page.getByRole('main').count()).toBe(1);
+  });
+});

@@ -1,0 +1,134 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { openDemo, parts, press, settled, shown, stored, touch, workCard } from './bench-page.ts';
+import { launch, PHONE } from './chromium.ts';
+import { DIST, type Served, serveApp } from './serve.ts';
+
+let browser: Browser;
+let folder: string;
+let served: Served;
+let context: BrowserContext;
+
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser?.close());
+beforeEach(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'slipbaste-newer-'));
+  cpSync(DIST, folder, { recursive: true });
+  served = await serveApp({ folder });
+  context = await browser.newContext(PHONE);
+});
+afterEach(async () => {
+  await context.close();
+  await served.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** Puts another build where this one was: the title differs, and the worker knows of it. */
+function publish(title: string): void {
+  const page = join(folder, 'index.html');
+  writeFileSync(page, readFileSync(page, 'utf8').replace(/<title>[^<]*</, `<title>${title}<`));
+  const worker = join(folder, 'sw.js');
+  const text = readFileSync(worker, 'utf8');
+  const changed = text.replace(/(url:"index\.html",revision:")[^"]*/, `$1${title}`);
+  expect(changed).not.toBe(text);
+  writeFileSync(worker, changed);
+}
+
+/** The page comes back into view, which is when the app asks for a newer build; waits until one is stored. */
+async function newerIsStored(page: Page): Promise<void> {
+  await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+  await page.waitForFunction(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    return registration?.waiting?.state === 'installed';
+  });
+}
+
+describe('a newer build', () => {
+  it('is not offered while a step is in hand, is offered at the next card, and loads once at that card', async () => {
+    const page = await context.newPage();
+    await page.goto(`${served.origin}/`);
+    await openDemo(page);
+    await stored(page);
+    const old = await page.title();
+    await press(page);
+    publish('A newer build');
+    await newerIsStored(page);
+    const offer = page.locator('[data-part="update"]');
+    while ((await shown(page)).pad !== 'Done') {
+      expect(await offer.count()).toBe(0);
+      await press(page);
+    }
+    expect(await offer.count()).toBe(0);
+    await press(page);
+    await offer.waitFor();
+    const before = await shown(page);
+    await page.reload();
+    await settled(page);
+    expect(await page.title()).toBe(old);
+
+    let loads = 0;
+    page.on('load', () => {
+      loads += 1;
+    });
+    await offer.waitFor();
+    await touch(offer.getByRole('button', { name: 'Take it now' }));
+    await expect.poll(() => page.title()).toBe('A newer build');
+    await settled(page);
+    const after = await shown(page);
+    expect([after.step, after.pad, after.undo]).toEqual([before.step, before.pad, before.undo]);
+    expect(loads).toBe(1);
+    expect(await offer.count()).toBe(0);
+    await workCard(page);
+  });
+
+  it('can be put off', async () => {
+    const page = await context.newPage();
+    await page.goto(`${served.origin}/`);
+    await openDemo(page, 'plain-shirt');
+    await stored(page);
+    publish('A newer build');
+    await newerIsStored(page);
+    const offer = page.locator('[data-part="update"]');
+    await offer.waitFor();
+    await touch(offer.getByRole('button', { name: 'Later' }));
+    await offer.waitFor({ state: 'detached' });
+    await workCard(page);
+    expect(await offer.count()).toBe(0);
+    expect(await parts(page).pad.isVisible()).toBe(true);
+  });
+
+  it('taken in one tab leaves the card of another alone until its maker says yes', async () => {
+    const one = await context.newPage();
+    await one.goto(`${served.origin}/`);
+    await openDemo(one);
+    await stored(one);
+    const two = await context.newPage();
+    await two.goto(`${served.origin}/#/`);
+    await two.locator('li[data-outfit]').waitFor();
+    await one.bringToFront();
+    await press(one);
+    const before = await shown(one);
+    publish('A newer build');
+    await newerIsStored(two);
+    await two.bringToFront();
+    const offer = two.locator('[data-part="update"]');
+    await offer.waitFor();
+    let reloaded = false;
+    one.on('load', () => {
+      reloaded = true;
+    });
+    await touch(offer.getByRole('button', { name: 'Take it now' }));
+    await expect.poll(() => two.title()).toBe('A newer build');
+    await one.bringToFront();
+    expect(await shown(one)).toEqual(before);
+    expect(reloaded).toBe(false);
+    await workCard(one);
+    await one.locator('[data-part="update"]').waitFor();
+    expect(reloaded).toBe(false);
+  });
+});
