@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arrange } from '../../../src/order/arrange/arrange.ts';
 import { beamOrder } from '../../../src/order/arrange/beam.ts';
+import { drawUp } from '../../../src/order/arrange/draw-up.ts';
 import { exactOrder } from '../../../src/order/arrange/exact.ts';
 import { compareCost, costOf, pack, type Task } from '../../../src/order/arrange/graph.ts';
 import { fewestChangeovers } from '../../../src/order/arrange/least.ts';
@@ -176,7 +177,13 @@ describe('the parts of arranging', () => {
       fc.property(webs(60, 8), (web) => {
         const graph = pack(web.tasks, web.arrows);
         const beam = beamOrder(graph, 4) ?? [];
-        const ways = [sittings(graph), beam, moveBlocks(graph, beam, 50), settle(graph, beam)];
+        const ways = [
+          sittings(graph),
+          beam,
+          moveBlocks(graph, beam, 50),
+          settle(graph, beam),
+          drawUp(graph, beam),
+        ];
         for (const order of ways) {
           expect(new Set(order).size).toBe(graph.size);
           expect(brokenBy(web.arrows, named(order))).toEqual([]);
@@ -193,6 +200,7 @@ describe('the parts of arranging', () => {
           const cost = costOf(graph, order);
           expect(compareCost(costOf(graph, moveBlocks(graph, order, 50)), cost)).toBeLessThanOrEqual(0);
           expect(compareCost(costOf(graph, settle(graph, order)), cost)).toBeLessThanOrEqual(0);
+          expect(compareCost(costOf(graph, drawUp(graph, order)), cost)).toBeLessThanOrEqual(0);
         }
       }),
     );
