@@ -22,6 +22,7 @@ import { now, useTicking } from '../../ui/clock.ts';
 import { Drawing } from '../../ui/drawing.tsx';
 import { secondsLeft, writeClock, writeCountdown } from '../../ui/duration.ts';
 import { clicked, rang } from '../../ui/feedback.ts';
+import { useNarrow } from '../../ui/narrow.ts';
 import { Pad } from '../../ui/pad.tsx';
 import { Sign } from '../../ui/signs.tsx';
 import { canSpeak, sayAloud } from '../../ui/speak.ts';
@@ -48,6 +49,8 @@ type OpenSheet = { readonly Sheet: ComponentType<SheetProps> };
 export function Bench({ session }: { readonly session: Session }) {
   const sheet = useSignal<OpenSheet | undefined>(undefined);
   const root = useRef<HTMLElement>(null);
+  const letter = useRef<HTMLSpanElement>(null);
+  const narrow = useNarrow(root, letter);
   const card = session.card.value;
   const progress = session.stepProgress.value;
   const undo = undoName(session.progress.value.undo, card);
@@ -100,13 +103,14 @@ export function Bench({ session }: { readonly session: Session }) {
 
   return (
     <main
-      class="bench"
+      class={narrow.value ? 'bench narrow' : 'bench'}
       ref={root}
       data-part="card"
       data-step={card?.step}
       data-station={card?.station}
       data-readout={card?.readout.kind}
     >
+      <span class="one-letter" ref={letter} aria-hidden="true" />
       <header class="place">
         <a class="plain corner" href="#/" data-part="home">
           <Sign name="home" />
