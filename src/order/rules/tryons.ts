@@ -7,7 +7,7 @@ import type { Web } from '../web.ts';
 const RULE = 'try on before what cannot be undone';
 
 /**
- * Try-ons stand before slits, trims and costly decoration of their garment where they can: where nothing says that the
+ * Try-ons stand before slits, trims, hems and costly decoration of their garment where they can: where nothing says that the
  * decoration itself must come before the try-on. Adds to the web as it goes, so no loop can arise.
  */
 export function tryOnsFirst(
@@ -29,7 +29,9 @@ export function tryOnsFirst(
         rule: RULE,
         because: isCostly(made, other)
           ? `${gate.name.toLowerCase()} comes first: ${other.name} would cost days to do again`
-          : `${gate.name.toLowerCase()} comes first: this cannot be undone`,
+          : isEdge(made, other)
+            ? `${gate.name.toLowerCase()} comes first: the fit decides where ${other.name} lies`
+            : `${gate.name.toLowerCase()} comes first: this cannot be undone`,
         source: practice,
         waivable: true,
       };
@@ -45,9 +47,15 @@ const isCostly = (made: Made, subject: Subject): boolean =>
     (work) => work.id === subject.id && kindOf(work).costly && work.kind !== 'buttonholes',
   );
 
+/** A hem or a casing is turned where the fit wants it. */
+const isEdge = (made: Made, subject: Subject): boolean =>
+  made.garment.works.some(
+    (work) => work.id === subject.id && (work.kind === 'hem' || work.kind === 'casing'),
+  );
+
 /** The steps of a subject that a maker would rather not do before the fit is known, the first one first. */
 function dreaded(made: Made, subject: Subject): readonly Step[] {
   if (subject.kind === 'piece') return [];
-  if (isCostly(made, subject)) return subject.steps;
+  if (isCostly(made, subject) || isEdge(made, subject)) return subject.steps;
   return subject.steps.filter((step) => step.final);
 }

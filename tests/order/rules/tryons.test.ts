@@ -55,6 +55,27 @@ describe('try on before what cannot be undone', () => {
     expect(foundBy(running, RULE)).toContain('fit/fit → vent/own-1');
   });
 
+  it('turns hems and casings where the fit wants them', () => {
+    const running = orderOf({
+      pieces: body,
+      works: [
+        work('hem', 'hem', 'back', {
+          along: ['front.hem', 'back.hem', 'other:back.hem', 'other:front.hem'],
+          turn: '15 mm',
+          by: 'machine',
+        }),
+      ],
+      joins: [shoulder, side],
+      gates: [gate('fit', 'shoulder side')],
+    });
+    const found = running.constraints.find((c) => c.rule === RULE);
+    expect([found?.before, found?.after, found?.because]).toEqual([
+      'a/fit/fit',
+      'a/hem/level',
+      'fit comes first: the fit decides where hem lies',
+    ]);
+  });
+
   it('stands back where two try-ons would each wait for the other', () => {
     const running = orderOf({
       pieces: body,
