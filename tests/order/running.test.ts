@@ -114,6 +114,13 @@ describe('what is done', () => {
     );
   });
 
+  it('leaves the rest as it was, when the maker follows the order', () => {
+    const whole = orderOf(body);
+    for (let n = 0; n <= whole.sequence.length; n += 1) {
+      expect(orderOf(body, { done: whole.sequence.slice(0, n) }).sequence).toEqual(whole.sequence);
+    }
+  });
+
   it('leaves out steps that are not there and those named twice', () => {
     const running = orderOf(body, { done: ['a/cut-cotton/cut', 'a/gone/away', 'a/cut-cotton/cut'] });
     expect(running.doneCount).toBe(1);

@@ -30,7 +30,7 @@ function find(graph: Graph): readonly number[] {
   if (graph.size > LARGE) return sittings(graph);
   const exact = exactOrder(graph);
   if (exact) return exact;
-  const width = Math.max(1, Math.min(8, Math.floor(3000 / graph.size)));
+  const width = Math.max(1, Math.min(8, Math.floor(1200 / graph.size)));
   const beam = beamOrder(graph, width);
   return beam ? settle(graph, moveBlocks(graph, beam, 50)) : sittings(graph);
 }
