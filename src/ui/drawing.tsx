@@ -34,7 +34,7 @@ interface Cell {
 
 const high = 170;
 const wide = 358;
-const rim = 30;
+const rim = 36;
 const gap = 22;
 
 function cellOf(piece: PieceToDraw): Cell {
@@ -61,7 +61,7 @@ function scalesFor(cells: readonly Cell[]): number[] {
 /** Where the letter of an edge stands: beside the edge, away from the middle of the piece. */
 function outward(at: Spot, middle: Spot): Spot {
   const [dx, dy] = [at.x - middle.x, at.y - middle.y];
-  const away = 17 / Math.max(1, Math.hypot(dx, dy));
+  const away = 19 / Math.max(1, Math.hypot(dx, dy));
   return { x: at.x + dx * away, y: at.y + dy * away };
 }
 
@@ -156,8 +156,8 @@ function Piece(props: {
       ))}
       {badges.map(({ sign, at }) => (
         <g key={sign} class="badge">
-          <circle cx={at.x} cy={at.y} r={12} />
-          <text x={at.x} y={at.y + 6} text-anchor="middle">
+          <circle cx={at.x} cy={at.y} r={15} />
+          <text x={at.x} y={at.y + 5.5} text-anchor="middle">
             {sign}
           </text>
         </g>

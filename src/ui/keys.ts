@@ -23,6 +23,7 @@ export type KeyVerdict =
 
 const padKeys: ReadonlySet<string> = new Set([' ', 'Enter', 'ArrowRight', 'ArrowDown', 'PageDown']);
 const undoKeys: ReadonlySet<string> = new Set(['ArrowLeft', 'ArrowUp', 'PageUp', 'Backspace']);
+const scrollKeys: ReadonlySet<string> = new Set(['ArrowUp', 'ArrowDown', 'PageUp', 'PageDown']);
 const leave: KeyVerdict = { kind: 'leave' };
 
 /** The name under which a key is taught: a pedal may send a key that has no name of its own. */
@@ -50,8 +51,12 @@ export function readKey(press: KeyPress, taught: TaughtKeys): KeyVerdict {
   const name = keyName(press);
   const as = meaningOf(name, taught);
   if (as === undefined) return leave;
+  // A sheet has the keys even while nothing in it has the focus.
+  if (document.querySelector('dialog[open]')) return leave;
   const target = press.target instanceof Element ? press.target : undefined;
-  if (target?.closest('input, textarea, select, dialog, [contenteditable]')) return leave;
+  if (target?.closest('input, textarea, select, [contenteditable]')) return leave;
+  // Reached by Tab, the card is scrolled by these keys; after a mere touch on it they stay the pedal's.
+  if (target?.matches('[data-part="middle"]:focus-visible') && scrollKeys.has(name)) return leave;
   const control = target?.closest('button, a, summary, [role="button"]');
   const presses = name === ' ' || name === 'Enter';
   if (control && presses && !control.matches('[data-part="pad"]')) return leave;

@@ -26,7 +26,7 @@ export function Sheet(props: {
       <div class="sheet-inside">
         <div class="sheet-head">
           <h2 id={id}>{title}</h2>
-          <button type="button" class="plain" onClick={onClose}>
+          <button type="button" class="plain" onClick={() => box.current?.close()}>
             Close
           </button>
         </div>

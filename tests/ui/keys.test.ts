@@ -53,6 +53,8 @@ describe('keys at the bench', () => {
     }
     const target = inside('<dialog open><button id="x"></button></dialog>', '#x');
     expect(readKey(press('PageDown', { target }), {}).kind).toBe('leave');
+    expect(readKey(press('PageDown'), {}).kind).toBe('leave');
+    document.body.innerHTML = '';
   });
 
   test('a focused control keeps Space and Enter but not the arrows; the pad does not', () => {

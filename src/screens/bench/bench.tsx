@@ -12,6 +12,7 @@
  * - timers: `li[data-timer]` with `data-state` `waiting`, `running` or `over`
  * - `[data-part="why"]`, `[data-part="order"]`, `[data-part="aloud"]`, `[data-part="more"]`, `[data-part="home"]`
  * - `[data-part="wake"]` says whether the screen stays on; `[data-part="rest"]` until when to let it rest
+ * - `[data-part="middle"]`: what scrolls between the place and the tools; reached by Tab
  * - spoken changes: `[data-part="live"]`
  */
 import { useSignal } from '@preact/signals';
@@ -141,7 +142,8 @@ export function Bench({ session }: { readonly session: Session }) {
           {undo !== undefined && <b> {undo}</b>}
         </button>
       </header>
-      <div class="middle" key={card?.step}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard too (WCAG 2.2, 2.1.1) */}
+      <section class="middle" data-part="middle" aria-label="Card" tabIndex={0} key={card?.step}>
         {session.unkept.value !== undefined && (
           <p class="trouble" role="alert">
             Not kept yet: {session.unkept.value}{' '}
@@ -185,7 +187,7 @@ export function Bench({ session }: { readonly session: Session }) {
         ) : (
           <Stuck session={session} />
         )}
-      </div>
+      </section>
       <p class="unseen" aria-live="polite" data-part="live">
         {card && !session.finished.value && `${card.say}.`}
       </p>
