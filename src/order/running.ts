@@ -11,7 +11,6 @@ import { constraintsOf } from './rules/rule.ts';
 import { tackTheShape } from './rules/tacking.ts';
 import { tryOnsFirst } from './rules/tryons.ts';
 import type { Loop, MarkConcern, Running, Standing } from './running-types.ts';
-import { settle } from './settle.ts';
 import { type Constraint, constraintKey, type Step, type StepId } from './step.ts';
 import { weave } from './web.ts';
 
@@ -58,8 +57,7 @@ export function runningOrder(outfit: Outfit, standing: Standing = fresh): Result
 
   const done = [...new Set(standing.done)].filter((id) => steps.has(id));
   const isDone = new Set(done);
-  const settled = settle(arranged.value, steps, constraints);
-  const sequence = [...done, ...settled.filter((id) => !isDone.has(id))];
+  const sequence = [...done, ...arranged.value.filter((id) => !isDone.has(id))];
   const ready = new Set(
     sequence.filter((id) => !isDone.has(id) && web.into(id).every((c) => isDone.has(c.before))),
   );

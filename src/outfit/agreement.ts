@@ -117,12 +117,15 @@ function checkGarment(outfit: Outfit, garment: Garment, path: Path, say: Say): v
   });
   garment.gates.forEach((gate, i) => {
     for (const list of ['after', 'tack'] as const) {
-      gate[list].forEach((join, j) => {
-        if (!looked.joins.has(join)) {
+      const works = list === 'after' ? garment.works.map((work) => work.id) : [];
+      const known = [...looked.joins.keys(), ...works];
+      const what = list === 'after' ? 'join or work' : 'join';
+      gate[list].forEach((id, j) => {
+        if (!known.includes(id)) {
           say(
             [...path, 'gates', i, list, j],
-            `try-on \`${gate.name}\`: join \`${join}\` does not exist`,
-            didYouMean(join, looked.joins.keys(), 'name one of the joins'),
+            `try-on \`${gate.name}\`: ${what} \`${id}\` does not exist`,
+            didYouMean(id, known, `name a ${what} of this garment`),
           );
         }
       });

@@ -277,7 +277,7 @@ export interface Caught {
 export interface Gate {
   readonly id: string;
   readonly name: string;
-  /** Joins that must be sewn for it (or basted, where they are tacked). */
+  /** Joins that must be sewn for it (or basted, where they are tacked), and works that must be done. */
   readonly after: readonly string[];
   /** Joins that are tacked by hand for this try-on alone and taken out again after it. */
   readonly tack: readonly string[];

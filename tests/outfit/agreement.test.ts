@@ -63,7 +63,7 @@ describe('what the names in a file must agree about', () => {
       'a join that does not exist',
       `${G}/gates/0/after/0`,
       'sied',
-      'try-on `first try-on`: join `sied` does not exist; did you mean `side`?',
+      'try-on `first try-on`: join or work `sied` does not exist; did you mean `side`?',
     ],
     [
       'a name used twice',

@@ -111,8 +111,9 @@ export function expand(outfit: Outfit, garment: Garment, place: number): Made {
   }
   for (const gate of garment.gates) {
     const tacked = gate.tack.flatMap((id) => looked.joins.get(id) ?? []);
-    const about = [...tacked, ...gate.after.flatMap((id) => looked.joins.get(id) ?? [])];
-    const pieces = [...new Set(about.flatMap((join) => [...join.this, ...join.to].map((ref) => ref.piece)))];
+    const held = tacked.flatMap((join) => [...join.this, ...join.to].map((ref) => ref.piece));
+    const worn = gate.after.flatMap((id) => subjects.get(id)?.pieces ?? []);
+    const pieces = [...new Set([...held, ...worn])];
     const fit: Action = { action: 'fit', station: 'try-on', say: `Try on: ${lower(gate.name)}`, minutes: 20 };
     const seams = listed(tacked.map((join) => `the ${lower(join.name)}`));
     put(
@@ -157,14 +158,14 @@ function cutting(
       {
         action: 'cut',
         station: 'cut',
-        say: `Cut the ${lower(cloth.name)}${worked.length > 0 ? `; leave ${listed(worked.map((piece) => lower(piece.name)))} as blocks` : ''}`,
+        say: `Cut the ${lower(garment.name)} from the ${lower(cloth.name)}${worked.length > 0 ? `; leave ${listed(worked.map((piece) => lower(piece.name)))} as blocks` : ''}`,
         minutes: 10 + 5 * pieces.length,
         final: true,
       },
       {
         action: 'lines',
         station: 'mark',
-        say: `Mark seam lines and notches on the ${lower(cloth.name)} pieces`,
+        say: `Mark seam lines and notches on the ${lower(cloth.name)} pieces of the ${lower(garment.name)}`,
         minutes: 5 + 2 * pieces.length,
         because:
           'seam lines, centre lines and notches are marked before the first basting; without them a seam cannot be put back',

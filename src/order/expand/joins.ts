@@ -76,7 +76,7 @@ export function actionsOfJoin(
       if (join.tacked) {
         actions.push({
           action: 'unbaste',
-          station: 'hand',
+          ...hand,
           say: `Take the basting out of ${it}`,
           minutes: 3,
         });
@@ -120,7 +120,7 @@ export function actionsOfJoin(
         { action: 'clip', station: 'cut', say: `Grade and clip ${it}`, minutes: 5, final: true },
         {
           action: 'turn',
-          station: 'hand',
+          ...hand,
           say: `Turn ${it} right side out and work the corners out`,
           minutes: 5,
           rule: 'turn after clipping',

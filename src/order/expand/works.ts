@@ -72,7 +72,7 @@ export function actionsOf(work: Work, piece: Piece, cloth: Cloth): readonly Acti
         },
         {
           action: 'unbaste',
-          station: 'hand',
+          ...hand,
           say: `Take the basting out of the ${lower(work.tape)} on ${it}`,
           minutes: 3,
         },
@@ -172,7 +172,7 @@ export function actionsOf(work: Work, piece: Piece, cloth: Cloth): readonly Acti
       return [
         {
           action: 'thread',
-          station: 'hand',
+          ...hand,
           say: `Thread the ribbon through ${work.where} on ${it}`,
           minutes: 8,
         },

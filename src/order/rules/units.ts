@@ -150,7 +150,7 @@ export const puttingTogether: Rule = {
         yield {
           before: tacked ? basted : join.last,
           after: subject.first,
-          because: `${join.name} is ${tacked ? 'basted' : 'sewn'} for the try-on`,
+          because: `${join.name} is ${tacked ? 'basted' : join.kind === 'join' ? 'sewn' : 'done'} for the try-on`,
         };
         const stitch = stepOf(join, 'stitch');
         if (tacked && stitch) {
