@@ -20,7 +20,7 @@ export function holeActions(
       action: 'sample',
       once: true,
       ...foot,
-      say: `Sew a sample of the ${lower(work.name)} holes through the same layers and try the button in it`,
+      say: `Sew a sample buttonhole for the ${lower(work.name)}, through the same layers, and try the button in it`,
       minutes: 8,
     },
     {

@@ -67,7 +67,7 @@ export function actionsOfJoin(
       actions.push({
         action: 'stitch',
         ...machine,
-        say: `Stitch ${it}${join.catches.length > 0 ? ` ${written(join.depth)} in, past the basting` : ''}${reach}`,
+        say: `Stitch ${it}${join.catches.length > 0 ? ` ${written(join.depth)} deep, past the basting` : ''}${reach}`,
         minutes: 5,
         ...(join.tacked
           ? { because: 'a basted seam can still be changed after the try-on', source: tryFirst }

@@ -116,7 +116,7 @@ describe('baste, then sew deeper', () => {
     );
     expect(inner?.rule).toBe('baste, then sew deeper');
     expect(inner?.waivable).toBe(false);
-    expect(running.steps.get('a/panel/stitch')?.say).toContain('15 mm in, past the basting');
+    expect(running.steps.get('a/panel/stitch')?.say).toContain('15 mm deep, past the basting');
   });
 
   it('turns round when the trim is basted to the other side', () => {
