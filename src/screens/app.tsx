@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { Bench } from './bench/bench.tsx';
-import { HouseNotice, trouble } from './house.tsx';
+import { HouseTrouble, trouble } from './house.tsx';
 import { route } from './route.ts';
 import type { Session } from './session.ts';
 import { session, takeUp } from './workroom.ts';
@@ -35,7 +35,7 @@ const RunningOrder = later<{ readonly session: Session }>(() => import('./runnin
 function Opening() {
   return (
     <main class="page">
-      <HouseNotice quietMoment={false} />
+      <HouseTrouble />
       <h1 class="unseen">Slipbaste</h1>
       <p role="status">Laying it out…</p>
       <p>

@@ -24,23 +24,25 @@ export async function watchHouse(): Promise<void> {
   });
 }
 
+/** Storage trouble, said at once and above everything. */
+export function HouseTrouble() {
+  if (trouble.value === '') return null;
+  return (
+    <p class="notice" role="alert" data-part="trouble">
+      <span>{trouble.value}</span>
+      <Dismiss of={trouble} to="" />
+    </p>
+  );
+}
+
 /**
- * One quiet line, where there is something to say. Storage trouble is always said; the rest only at a quiet moment,
- * never while a step is in hand.
+ * One quiet line at the foot, where nothing moves when it comes: a newer version, or that the app is on the device.
+ * Never while a step is in hand.
  */
-export function HouseNotice({ quietMoment }: { readonly quietMoment: boolean }) {
-  if (trouble.value !== '') {
-    return (
-      <p class="notice" role="alert" data-part="trouble">
-        <span>{trouble.value}</span>
-        <Dismiss of={trouble} to="" />
-      </p>
-    );
-  }
-  if (!quietMoment) return null;
+export function HouseNotice() {
   if (updateWaiting.value) {
     return (
-      <p class="notice" role="status" data-part="update">
+      <p class="notice foot" role="status" data-part="update">
         <span>A newer version is here.</span>
         <button type="button" class="plain" onClick={() => updates?.accept()}>
           Take it now
@@ -51,7 +53,7 @@ export function HouseNotice({ quietMoment }: { readonly quietMoment: boolean }) 
   }
   if (offlineReady.value) {
     return (
-      <p class="notice" role="status" data-part="offline-ready">
+      <p class="notice foot" role="status" data-part="offline-ready">
         <span>Slipbaste is on this device now and works without a network.</span>
         <Dismiss of={offlineReady} to={false} />
       </p>

@@ -113,7 +113,7 @@ export function Drawing({ pieces }: { readonly pieces: readonly PieceToDraw[] })
         {legend.map((l) => (
           <span key={l.letter + l.text} class="legend">
             {l.letter !== '' && <b>{l.letter}</b>}
-            {l.text}
+            <span>{l.text}</span>
           </span>
         ))}
         <span class="not-to-scale">not to scale</span>

@@ -29,7 +29,7 @@ import { Sign } from '../../ui/signs.tsx';
 import { canSpeak, sayAloud } from '../../ui/speak.ts';
 import { keepAwake, wakeState } from '../../ui/wake.ts';
 import { feedback, markingFor } from '../choices.ts';
-import { HouseNotice } from '../house.tsx';
+import { HouseNotice, HouseTrouble } from '../house.tsx';
 import type { Session } from '../session.ts';
 import { Advice, Cautions } from './cautions.tsx';
 import { Count } from './count.tsx';
@@ -152,7 +152,7 @@ export function Bench({ session }: { readonly session: Session }) {
             </button>
           </p>
         )}
-        <HouseNotice quietMoment={progress.items.size + progress.counts.size + timers.length === 0} />
+        <HouseTrouble />
         {others.length > 0 && (
           <ul class="other-timers" aria-label="Other timers">
             {others.slice(0, 2).map((timer) => {
@@ -187,6 +187,7 @@ export function Bench({ session }: { readonly session: Session }) {
         ) : (
           <Stuck session={session} />
         )}
+        {progress.items.size + progress.counts.size + timers.length === 0 && <HouseNotice />}
       </section>
       <p class="unseen" aria-live="polite" data-part="live">
         {card && !session.finished.value && `${card.say}.`}

@@ -11,7 +11,7 @@ import { type Keeping, keepingNow, missingWork } from '../../store/keeping.ts';
 import { SlipBasting } from '../../ui/heading-mark.tsx';
 import { keep } from '../../ui/safe-storage.ts';
 import { ChoicesPanel } from '../choices-panel.tsx';
-import { HouseNotice } from '../house.tsx';
+import { HouseNotice, HouseTrouble } from '../house.tsx';
 import { go, writeHash } from '../route.ts';
 import { ledger } from '../workroom.ts';
 import { type BroughtIn, beginFrom, bringIn } from './bring-in.ts';
@@ -76,7 +76,7 @@ export default function Outfits() {
     <main class="page" data-part="outfits">
       <h1 class="name">Slipbaste</h1>
       <SlipBasting />
-      <HouseNotice quietMoment={true} />
+      <HouseTrouble />
       {onIos() && !onHomeScreen() && (list?.length ?? 0) === 0 && (
         <p class="notice" data-part="install">
           <span>
@@ -159,6 +159,7 @@ export default function Outfits() {
         <h2>Your work on this device</h2>
         <p data-part="keeping">{keeping.value?.words}</p>
       </section>
+      <HouseNotice />
     </main>
   );
 }

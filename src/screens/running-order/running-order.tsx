@@ -16,7 +16,7 @@ import { Sign } from '../../ui/signs.tsx';
 import { Stuck } from '../bench/finished.tsx';
 import { WhySheet } from '../bench/sheets.tsx';
 import { undoName } from '../bench/undo-name.ts';
-import { HouseNotice } from '../house.tsx';
+import { HouseNotice, HouseTrouble } from '../house.tsx';
 import { restUntil } from '../next-step.ts';
 import { go, writeHash } from '../route.ts';
 import type { Session } from '../session.ts';
@@ -60,7 +60,7 @@ export default function RunningOrder({ session }: { readonly session: Session })
         </button>
       </nav>
       <h1>{session.outfit.value?.name ?? 'Running order'}</h1>
-      <HouseNotice quietMoment={true} />
+      <HouseTrouble />
       {session.unkept.value !== undefined && (
         <p class="notice" role="alert">
           <span>Not kept yet: {session.unkept.value}</span>
@@ -138,6 +138,7 @@ export default function RunningOrder({ session }: { readonly session: Session })
           ))}
         </>
       )}
+      <HouseNotice />
       {why.value !== undefined && (
         <WhySheet
           session={session}
