@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { ROOT } from './house.mjs';
 import { ensurePackages } from './packages.mjs';
@@ -19,6 +19,19 @@ if (files.length === 0) {
   process.exit(1);
 }
 
+/**
+ * The tools in this folder find the project by where they lie, so they are not bundled.
+ * @type {import('vite').Plugin}
+ */
+const toolsStay = {
+  name: 'tools-stay',
+  enforce: 'pre',
+  resolveId: (source, importer) =>
+    importer && /\/\.ci\/[\w-]+\.mjs$/.test(source)
+      ? { id: pathToFileURL(resolve(dirname(importer), source)).href, external: true }
+      : undefined,
+};
+
 // Bundled as the app is, so that what is timed is the code that ships and not a development form of it.
 const outDir = join(ROOT, '.cache/bench');
 await build({
@@ -26,6 +39,7 @@ await build({
   configFile: false,
   publicDir: false,
   logLevel: 'error',
+  plugins: [toolsStay],
   build: {
     ssr: true,
     target: 'es2022',
