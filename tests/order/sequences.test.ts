@@ -36,7 +36,7 @@ describe('a frill set in a seam that runs over the shoulder', () => {
     expect(clockmaker.steps.get('shirt/panel/baste-trim')?.say).toBe(
       'Baste the shoulder frill along the centre front and back, 3/8 in deep',
     );
-    expect(clockmaker.steps.get('shirt/panel/stitch')?.say).toContain('1/2 in in, past the basting');
+    expect(clockmaker.steps.get('shirt/panel/stitch')?.say).toContain('1/2 in deep, past the basting');
   });
 });
 
