@@ -37,12 +37,12 @@ export function HouseTrouble() {
 
 /**
  * One quiet line at the foot, where nothing moves when it comes: a newer version, or that the app is on the device.
- * Never while a step is in hand.
+ * Shown away from the cards, never while a step is in hand.
  */
 export function HouseNotice() {
   if (updateWaiting.value) {
     return (
-      <p class="notice foot" role="status" data-part="update">
+      <p class="notice" role="status" data-part="update">
         <span>A newer version is here.</span>
         <button type="button" class="plain" onClick={() => updates?.accept()}>
           Take it now
@@ -53,7 +53,7 @@ export function HouseNotice() {
   }
   if (offlineReady.value) {
     return (
-      <p class="notice foot" role="status" data-part="offline-ready">
+      <p class="notice" role="status" data-part="offline-ready">
         <span>Slipbaste is on this device now and works without a network.</span>
         <Dismiss of={offlineReady} to={false} />
       </p>

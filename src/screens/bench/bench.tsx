@@ -29,7 +29,7 @@ import { Sign } from '../../ui/signs.tsx';
 import { canSpeak, sayAloud } from '../../ui/speak.ts';
 import { keepAwake, wakeState } from '../../ui/wake.ts';
 import { feedback, markingFor } from '../choices.ts';
-import { HouseNotice, HouseTrouble } from '../house.tsx';
+import { HouseTrouble } from '../house.tsx';
 import type { Session } from '../session.ts';
 import { Advice, Cautions } from './cautions.tsx';
 import { Count } from './count.tsx';
@@ -46,7 +46,7 @@ import './bench.css';
 
 type OpenSheet = { readonly Sheet: ComponentType<SheetProps> };
 
-/** The bench of one outfit. Quiet lines from the house are shown only while no step is in hand. */
+/** The bench of one outfit. A newer version is offered elsewhere, so that nothing moves under the maker's hand. */
 export function Bench({ session }: { readonly session: Session }) {
   const sheet = useSignal<OpenSheet | undefined>(undefined);
   const root = useRef<HTMLElement>(null);
@@ -187,7 +187,6 @@ export function Bench({ session }: { readonly session: Session }) {
         ) : (
           <Stuck session={session} />
         )}
-        {progress.items.size + progress.counts.size + timers.length === 0 && <HouseNotice />}
       </section>
       <p class="unseen" aria-live="polite" data-part="live">
         {card && !session.finished.value && `${card.say}.`}

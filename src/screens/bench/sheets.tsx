@@ -4,6 +4,7 @@ import type { Reason } from '../../order/card-types.ts';
 import type { StepId } from '../../order/step.ts';
 import { Sheet } from '../../ui/sheet.tsx';
 import { ChoicesPanel, KeysPanel } from '../choices-panel.tsx';
+import { HouseNotice } from '../house.tsx';
 import type { Session } from '../session.ts';
 import './sheets.css';
 
@@ -150,6 +151,7 @@ export function MoreSheet({ session, onClose }: SheetProps) {
   };
   return (
     <Sheet title="More" onClose={onClose}>
+      <HouseNotice />
       {step !== undefined && (
         <form class="add-reason" onSubmit={add}>
           <h3>Notes on this card</h3>
