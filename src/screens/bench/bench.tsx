@@ -43,6 +43,7 @@ import { undoName } from './undo-name.ts';
 import { useBenchKeys, useSettling } from './use-pad.ts';
 import { cardInWords, readoutInWords } from './words.ts';
 import './bench.css';
+import './narrow.css';
 
 type OpenSheet = { readonly Sheet: ComponentType<SheetProps> };
 

@@ -151,7 +151,6 @@ export function MoreSheet({ session, onClose }: SheetProps) {
   };
   return (
     <Sheet title="More" onClose={onClose}>
-      <HouseNotice />
       {step !== undefined && (
         <form class="add-reason" onSubmit={add}>
           <h3>Notes on this card</h3>
@@ -178,6 +177,7 @@ export function MoreSheet({ session, onClose }: SheetProps) {
       )}
       <ChoicesPanel />
       <KeysPanel />
+      <HouseNotice />
     </Sheet>
   );
 }
