@@ -37,8 +37,8 @@ export interface Heavy {
 const DEVICE = 'aaaa0000bbbb1111';
 
 /**
- * The demonstration worked up to its first counted card, with so many touches in the ledger: those of the card's own
- * lines over and over, each line closed at its end, as if beads were counted, taken off and counted again.
+ * The demonstration worked up to its first counted card, with so many touches in the ledger. They are those of its
+ * next counted card, so that the first one is as new and its own lines can be counted.
  */
 export async function heavyCopy(description: unknown, touches: number): Promise<Heavy> {
   const outfit = readOutfit(description);
@@ -46,24 +46,19 @@ export async function heavyCopy(description: unknown, touches: number): Promise<
   const running = runningOrder(outfit.value);
   if (!running.ok) throw new Error(running.error.say);
   const { sequence } = running.value;
-  const index = sequence.findIndex(
-    (id) => cardFor(outfit.value, running.value, id)?.readout.kind === 'count',
-  );
-  const step = sequence[index];
-  const card = step === undefined ? undefined : cardFor(outfit.value, running.value, step);
-  if (step === undefined || card?.readout.kind !== 'count') throw new Error('No card counts anything.');
+  const counted = sequence.flatMap((id, index) => {
+    const card = cardFor(outfit.value, running.value, id);
+    return card?.readout.kind === 'count' ? [{ id, index, say: card.say, lines: card.readout.lines }] : [];
+  });
+  const [here, other] = counted;
+  if (!here || !other) throw new Error('Two cards must count something.');
   const acts: Act[] = [{ kind: 'outfit-begun', description }];
-  for (const done of sequence.slice(0, index)) acts.push({ kind: 'step-done', step: done });
-  acts.push({ kind: 'step-opened', step });
-  const { lines, perTouch } = card.readout;
-  let left = touches;
-  for (let i = 0; left > 0; i += 1) {
-    const line = lines[i % lines.length];
-    if (!line) break;
-    const taps = Math.min(left, Math.ceil(line.target / perTouch));
-    for (let tap = 0; tap < taps; tap += 1) acts.push({ kind: 'tap', step, item: line.item, add: perTouch });
-    left -= taps;
+  for (const done of sequence.slice(0, here.index)) acts.push({ kind: 'step-done', step: done });
+  for (let i = 0; i < touches; i += 1) {
+    const line = other.lines[Math.floor((i * other.lines.length) / touches)];
+    if (line) acts.push({ kind: 'tap', step: other.id, item: line.item, add: 1 });
   }
+  acts.push({ kind: 'step-opened', step: here.id });
   const begun = Date.UTC(2026, 0, 10, 8);
   const deeds = acts.map(
     (act, seq): Deed => ({
@@ -82,7 +77,7 @@ export async function heavyCopy(description: unknown, touches: number): Promise<
       mimeType: 'application/gzip',
       buffer: Buffer.from(await blob.arrayBuffer()),
     },
-    step,
-    instruction: card.say,
+    step: here.id,
+    instruction: here.say,
   };
 }
