@@ -1,5 +1,6 @@
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
+import { deedsKept } from './bench-page.ts';
 import { launch, PHONE } from './chromium.ts';
 import { type Served, serveApp } from './serve.ts';
 import { type Watch, watch } from './watch.ts';
@@ -78,4 +79,9 @@ export function useApp(options: BrowserContextOptions = PHONE): App {
       await served.close();
     },
   };
+}
+
+/** Waits until so many deeds lie in the ledger's database. */
+export async function kept(page: Page, deeds: number): Promise<void> {
+  await expect.poll(() => deedsKept(page)).toBe(deeds);
 }

@@ -1,5 +1,4 @@
 import type { Locator, Page } from 'playwright-core';
-import { expect } from 'vitest';
 import type { Deed } from '../../src/store/deed.ts';
 import type { demos } from '../outfit/demo-files.ts';
 import { NAMES } from './demo.ts';
@@ -174,8 +173,3 @@ export const deedsIn = (page: Page): Promise<readonly Deed[]> =>
         };
       }),
   );
-
-/** Waits until so many deeds lie in the ledger's database. */
-export async function kept(page: Page, deeds: number): Promise<void> {
-  await expect.poll(() => deedsKept(page)).toBe(deeds);
-}

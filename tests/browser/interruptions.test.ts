@@ -4,11 +4,10 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { demo } from '../outfit/demo-files.ts';
-import { useApp } from './app.ts';
+import { kept, useApp } from './app.ts';
 import {
   bringIn,
   deedsKept,
-  kept,
   openDemo,
   parts,
   press,

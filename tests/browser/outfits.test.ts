@@ -4,11 +4,10 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoData } from '../outfit/demo-files.ts';
-import { useApp } from './app.ts';
+import { kept, useApp } from './app.ts';
 import {
   bringIn,
   deedsIn,
-  kept,
   openDemo,
   parts,
   press,
