@@ -4,6 +4,7 @@ import { look, now } from '../ui/clock.ts';
 import { lastOutfit } from './choices.ts';
 import { trouble } from './house.tsx';
 import type * as Rooms from './rooms.ts';
+import { readHash, writeHash } from './route.ts';
 import { type Session, startSession } from './session.ts';
 
 /** The rooms that a session passes through, fetched when they are first wanted. */
@@ -33,6 +34,13 @@ export function ledger(): Promise<Ledger> {
     throw error;
   });
   return opening;
+}
+
+/** Goes to the bench of the outfit worked on last by the ledger, if the maker has gone nowhere meanwhile. */
+export async function comeBack(): Promise<void> {
+  const [last] = await (await ledger()).outfits();
+  if (last === undefined || readHash(location.hash) !== undefined) return;
+  location.replace(writeHash({ screen: 'bench', outfit: last.outfit }));
 }
 
 let wanted = '';
