@@ -1,8 +1,14 @@
-/** Whole seconds left, never below zero; a part of a second counts as a second, so 0 means over. */
+/**
+ * Whole seconds left, never below zero and never more than the timer has, even where the time shown is a moment older
+ * than its start; a part of a second counts as a second, so 0 means over.
+ */
 export const secondsLeft = (
   timer: { readonly startedAt: number; readonly seconds: number },
   now: number,
-): number => Math.max(0, Math.ceil((timer.startedAt + timer.seconds * 1000 - now) / 1000));
+): number => {
+  const left = Math.ceil((timer.startedAt + timer.seconds * 1000 - now) / 1000);
+  return Math.min(timer.seconds, Math.max(0, left));
+};
 
 const two = (n: number): string => String(n).padStart(2, '0');
 

@@ -25,7 +25,8 @@ function Pin({ x, state }: { readonly x: number; readonly state: TapeMark['state
       </g>
     );
   }
-  const y = top + height - 11;
+  // Under the tape, so that none stands on a number.
+  const y = top + height + 9;
   return state === 'set' ? (
     <path
       class="tape-set"

@@ -4,6 +4,7 @@ import { secondsLeft, writeClock, writeCountdown, writeDuration } from '../../sr
 describe('time left', () => {
   test('is computed from the start, so a sleep of any length is right afterwards', () => {
     const timer = { startedAt: 1_000_000, seconds: 600 };
+    expect(secondsLeft(timer, 999_800)).toBe(600);
     expect(secondsLeft(timer, 1_000_000)).toBe(600);
     expect(secondsLeft(timer, 1_000_001)).toBe(600);
     expect(secondsLeft(timer, 1_001_000)).toBe(599);
