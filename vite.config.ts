@@ -86,6 +86,8 @@ export default defineConfig({
           globalSetup: ['tests/browser/build-first.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // A machine that is busy with other things is slow, not wrong.
+          expect: { poll: { timeout: 15_000 } },
           fileParallelism: false,
           // After the others: what is timed in the browser must not share the machine with them.
           sequence: { groupOrder: 1 },

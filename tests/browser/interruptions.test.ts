@@ -173,7 +173,9 @@ describe('a browser that is killed at the bench', () => {
         const told = (globalThis as unknown as { atRest: (beads: number) => Promise<void> }).atRest;
         const look = (): void => {
           const figure = document.querySelector('[data-part="figure"]');
-          const all = /(\d+) of \d+ in all/.exec(document.querySelector('.readout')?.textContent ?? '');
+          const all = /^(\d+) of \d+ in all/.exec(
+            document.querySelector('.readout .quiet')?.textContent ?? '',
+          );
           if (figure?.getAttribute('data-in-flight') === 'false' && all) void told(Number(all[1]));
           document.querySelector<HTMLElement>('[data-part="pad"]')?.click();
           requestAnimationFrame(look);

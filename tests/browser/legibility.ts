@@ -74,7 +74,8 @@ export const cutOff = (page: Page): Promise<readonly Fault[]> =>
     if (root.scrollWidth > root.clientWidth)
       faults.push(`the page scrolls sideways: ${root.scrollWidth} in ${root.clientWidth}`);
     const seen = new Set<Element>();
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const within = document.querySelector('dialog[open]') ?? document.body;
+    const walker = document.createTreeWalker(within, NodeFilter.SHOW_TEXT);
     for (let node = walker.nextNode(); node; node = walker.nextNode()) {
       const text = node.textContent?.trim() ?? '';
       const parent = node.parentElement;

@@ -109,7 +109,7 @@ describe('a newcomer', () => {
     expect(await undo.isDisabled()).toBe(true);
 
     await workCard(page);
-    expect(await shown(page)).toMatchObject({ step: second.step, undo: 'Undo: step before' });
+    expect(await shown(page)).toMatchObject({ step: second.step, undo: 'Undo: last step' });
     await touch(undo);
     const last = first.readout.items.at(-1);
     await expect

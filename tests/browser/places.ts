@@ -212,5 +212,7 @@ export const places: readonly Place[] = [
 export const still = (page: Page): Promise<unknown> =>
   page.evaluate(async () => {
     await document.fonts.ready;
+    // A layout that follows the size of the letters is there in the frame after the one that measures.
+    for (let frame = 0; frame < 3; frame += 1) await new Promise((done) => requestAnimationFrame(done));
     await Promise.all(document.getAnimations().map((one) => one.finished.catch(() => undefined)));
   });

@@ -67,7 +67,7 @@ describe('a counted line', () => {
     }
     await expect
       .poll(() => shown(page))
-      .toMatchObject({ figure: '0', inFlight: false, undo: 'Undo: step before' });
+      .toMatchObject({ figure: '0', inFlight: false, undo: 'Undo: last step' });
     const acts = (await deedsIn(page)).map((deed) => deed.act.kind);
     expect(acts.filter((kind) => kind === 'tap')).toHaveLength(touches);
     expect(acts.filter((kind) => kind === 'undone')).toHaveLength(touches);
@@ -117,7 +117,9 @@ describe('timers', () => {
     await expect
       .poll(async () => {
         const [shown, exact] = [await written(page), await left(page)];
-        return shown.every((one, i) => Math.abs(one - Math.ceil(exact[i] ?? 0)) <= 1);
+        return shown.every(
+          (one, i) => one <= timers[i]!.seconds && Math.abs(one - Math.ceil(exact[i] ?? 0)) <= 1,
+        );
       })
       .toBe(true);
   };
