@@ -13,6 +13,7 @@ import { applyDeeds } from '../store/progress.ts';
 import type { Progress, StepProgress } from '../store/progress-types.ts';
 import { untouched } from './bench/pad-act.ts';
 import { nextStep, restUntil } from './next-step.ts';
+import type { WarmCard } from './warm-card.ts';
 
 /** The part of the ledger that a session writes to. A write settles when its transaction has ended. */
 export interface SessionLedger {
@@ -30,7 +31,12 @@ export interface Rooms {
 /** What a session needs from outside, so that tests can hold the clock. */
 export interface SessionNeeds {
   readonly ledger: SessionLedger;
-  readonly rooms: Rooms;
+  /** The rooms, or a promise of them where the card of the last time is shown until they are there. */
+  readonly rooms: Rooms | Promise<Rooms>;
+  /** The open card as it was last worked out; shown until it is worked out anew. */
+  readonly warm?: WarmCard | undefined;
+  /** Told of the open card whenever it has been worked out. */
+  readonly worked?: (progress: Progress, warm: WarmCard) => void;
   /** The time now, in ms since 1970: what deeds are dated by. */
   readonly now: () => number;
   /** The time last shown: a signal's value, so that what is computed from it moves with the screen. */
@@ -53,6 +59,8 @@ export interface Session {
   readonly id: string;
   readonly progress: ReadonlySignal<Progress>;
   readonly outfit: ReadonlySignal<Outfit | undefined>;
+  /** In which units lengths are shown unless the maker chooses otherwise. */
+  readonly units: ReadonlySignal<'in' | 'mm'>;
   readonly problems: ReadonlySignal<readonly Problem[]>;
   readonly running: ReadonlySignal<Running | undefined>;
   readonly loop: ReadonlySignal<Loop | undefined>;
@@ -114,7 +122,7 @@ const MENTION_MS = 10 * 60 * 1000;
  * description leaves the order as it is; finishing a step shows the next card first and derives the order after the paint.
  */
 export function startSession(loaded: Progress, needs: SessionNeeds): Session {
-  const { ledger, rooms, now, seen, afterPaint } = needs;
+  const { ledger, now, seen, afterPaint, warm } = needs;
   const id = loaded.outfit;
 
   let kept = loaded;
@@ -185,10 +193,19 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
     write();
   };
 
+  const rooms = signal<Rooms | undefined>('then' in needs.rooms ? undefined : needs.rooms);
+  // What fails to load is asked for again by whoever opens the next session; the warm card stays workable.
+  const furnished = Promise.resolve(needs.rooms).then((there) => {
+    rooms.value = there;
+  });
+  furnished.catch((error: unknown) => {
+    unkept.value ??= error instanceof Error ? error.message : String(error);
+  });
+
   const description = computed(() => progress.value.description);
-  const read = computed(() => rooms.readOutfit(description.value));
-  const outfit = computed(() => (read.value.ok ? read.value.value : undefined));
-  const problems = computed(() => (read.value.ok ? [] : read.value.error));
+  const read = computed(() => rooms.value?.readOutfit(description.value));
+  const outfit = computed(() => (read.value?.ok ? read.value.value : undefined));
+  const problems = computed(() => (!read.value || read.value.ok ? [] : read.value.error));
 
   const done = computed(() => progress.value.done);
   const added = computed(() => progress.value.added);
@@ -204,8 +221,9 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
     const from = untracked(basis);
     if (!from || (derivedFrom && sameOrder(from, derivedFrom) && sameList(from.done, derivedFrom.done)))
       return;
+    const found = rooms.peek()?.runningOrder(from.outfit, from);
+    if (!found) return;
     derivedFrom = from;
-    const found = rooms.runningOrder(from.outfit, from);
     if (found.ok) running.value = found.value;
     loop.value = found.ok ? undefined : found.error;
   };
@@ -219,14 +237,20 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
   const asked = computed(() => progress.value.open);
   const step = computed(() => {
     const order = running.value;
-    if (!order) return undefined;
     const open = asked.value;
+    if (!order) return warm?.card.step === open ? open : undefined;
     if (open !== undefined && order.steps.has(open)) return open;
     return nextStep(order, { done: done.value, steps: progress.peek().steps }, now());
   });
   const card = computed(() => {
     const [described, order, open] = [outfit.value, running.value, step.value];
-    return described && order && open !== undefined ? rooms.cardFor(described, order, open) : undefined;
+    if (!order) return open === undefined ? undefined : warm?.card;
+    return described && open !== undefined ? rooms.value?.cardFor(described, order, open) : undefined;
+  });
+  const units = computed(() => outfit.value?.units ?? warm?.units ?? 'in');
+  const stopKeeping = effect(() => {
+    const worked = running.value && card.value;
+    if (worked) afterPaint(() => needs.worked?.(progress.peek(), { card: worked, units: units.peek() }));
   });
   const stepProgress = computed(() => progress.value.steps.get(step.value ?? '') ?? untouched);
   const finished = computed(() => {
@@ -255,10 +279,25 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
     return found.sort((a, b) => a.startedAt + a.seconds * 1000 - b.startedAt - b.seconds * 1000);
   });
 
+  const finish = (): void => {
+    const [order, open] = [running.value, step.value];
+    if (!order && open !== undefined && loop.value === undefined) {
+      // The order is still being derived: what comes next is known in a moment.
+      void furnished.then(() => (running.value ? finish() : undefined));
+    }
+    if (!order || open === undefined) return;
+    const next = nextStep(order, progress.value, now(), open);
+    const acts: Act[] =
+      progress.value.steps.get(open)?.doneAt === undefined ? [{ kind: 'step-done', step: open }] : [];
+    if (next !== undefined) acts.push({ kind: 'step-opened', step: next });
+    act(...acts);
+  };
+
   return {
     id,
     progress,
     outfit,
+    units,
     problems,
     running,
     loop,
@@ -282,7 +321,7 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
       return names.ok ? here : undefined;
     },
     why(other) {
-      return running.value && rooms.explain(running.value, other);
+      return running.value && rooms.value?.explain(running.value, other);
     },
     act,
     undo() {
@@ -291,15 +330,7 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
       inFlight.value = waiting.length + undoing;
       write();
     },
-    done() {
-      const [order, open] = [running.value, step.value];
-      if (!order || open === undefined) return;
-      const next = nextStep(order, progress.value, now(), open);
-      const acts: Act[] =
-        progress.value.steps.get(open)?.doneAt === undefined ? [{ kind: 'step-done', step: open }] : [];
-      if (next !== undefined) acts.push({ kind: 'step-opened', step: next });
-      act(...acts);
-    },
+    done: finish,
     openStep(other) {
       if (progress.value.open !== other) act({ kind: 'step-opened', step: other });
     },
@@ -311,6 +342,9 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
     async settled() {
       while (pumping) await pumping;
     },
-    close: stopDeriving,
+    close() {
+      stopDeriving();
+      stopKeeping();
+    },
   };
 }

@@ -6,6 +6,7 @@ import { trouble } from './house.tsx';
 import type * as Rooms from './rooms.ts';
 import { readHash, writeHash } from './route.ts';
 import { type Session, startSession } from './session.ts';
+import { keepWarm, mayBeWarm, warmCard } from './warm-card.ts';
 
 /** The rooms that a session passes through, fetched when they are first wanted. */
 export const rooms = (): Promise<typeof Rooms> => import('./rooms.ts');
@@ -18,6 +19,15 @@ const words = (error: unknown): string => (error instanceof Error ? error.messag
 const afterPaint = (work: () => void): void => {
   requestAnimationFrame(() => setTimeout(work, 0));
 };
+
+/** Settles once the page has been drawn and is idle, or after a second and a half at the latest. */
+const atLeisure = (): Promise<void> =>
+  new Promise((resolve) => {
+    afterPaint(() => {
+      if (typeof requestIdleCallback === 'function') requestIdleCallback(() => resolve(), { timeout: 1500 });
+      else setTimeout(resolve, 200);
+    });
+  });
 
 let opening: Promise<Ledger> | undefined;
 
@@ -68,15 +78,20 @@ export async function takeUp(outfit: string): Promise<void> {
 }
 
 async function load(outfit: string): Promise<void> {
-  const fetching = rooms();
+  const early = mayBeWarm(outfit) ? undefined : rooms();
   const open = await ledger();
   const progress = await open.load(outfit);
-  const found = await fetching;
+  const warm = warmCard(progress);
+  // With a card to show, the order is derived when the maker has had time to touch it.
+  const furnished = warm ? atLeisure().then(rooms) : (early ?? rooms());
+  const found = warm ? furnished : await furnished;
   if (wanted !== outfit) return;
   session.value?.close();
   if (progress.description !== undefined) lastOutfit.value = outfit;
   session.value = startSession(progress, {
     rooms: found,
+    warm,
+    worked: keepWarm,
     ledger: {
       async write(id, acts) {
         const deeds = await open.write(id, acts);

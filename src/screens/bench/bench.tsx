@@ -56,7 +56,7 @@ export function Bench({ session }: { readonly session: Session }) {
   const card = session.card.value;
   const progress = session.stepProgress.value;
   const undo = undoName(session.progress.value.undo, card);
-  const marking = markingFor(session.outfit.value?.units ?? 'in');
+  const marking = markingFor(session.units.value);
   const rest = session.resting.value;
   const others = session.otherTimers.value;
   const timers = [...progress.timers.values(), ...others];
