@@ -7,13 +7,21 @@ import { comeBack, takeUp } from './screens/workroom.ts';
 import './ui/ground.css';
 import './ui/parts.css';
 
+/** How long the first drawing waits for the card. */
+const PATIENCE_MS = 600;
+
 keepChoices();
 followAddress(lastOutfit.value);
 // A browser that is killed may lose the note of the last outfit, never the ledger.
 if (lastOutfit.value === undefined && readHash(location.hash) === undefined) comeBack().catch(() => {});
-// The ledger opens and the rooms are fetched while the first screen is drawn; what goes wrong is said there.
-if (route.value.screen !== 'outfits') takeUp(route.value.outfit).catch(() => {});
+// What goes wrong with the ledger is said on the screen.
+const coming = route.value.screen === 'outfits' ? undefined : takeUp(route.value.outfit).catch(() => {});
 const place = document.getElementById('app');
-if (place) render(<App />, place);
+const draw = (): void => {
+  if (place) render(<App />, place);
+};
+// Drawing twice, first without the card, would put the card off; but nobody looks at nothing for long.
+if (coming) void Promise.race([coming, new Promise((late) => setTimeout(late, PATIENCE_MS))]).then(draw);
+else draw();
 // Storing the app for later must not slow down its first card.
 setTimeout(() => void watchHouse(), 1000);

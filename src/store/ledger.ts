@@ -59,6 +59,9 @@ export interface Ledger {
 
 type Numbers = LedgerSchema['device']['value'];
 
+/** How long after opening the second copy is looked over, ms. */
+const FILL_AFTER_MS = 2_000;
+
 const ERASED =
   'The browser has thrown the ledger away while it was open. What is on the screen is no longer on this device; import the last backup.';
 
@@ -223,7 +226,7 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
   /** Makes the second copy whole where deeds are missing from it. Nobody waits for this. */
   const fillCopy = async (): Promise<void> => {
     const second = await copy;
-    if (second === undefined) return;
+    if (second === undefined || closed) return;
     try {
       const entries = await read(['outfits'], (tx) => tx.objectStore('outfits').getAll());
       const count = entries.reduce((sum, entry) => sum + entry.deeds, 0);
@@ -240,7 +243,8 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
     );
     if (there !== undefined) {
       settle(there.name);
-      void fillCopy();
+      // The card that is waited for comes first.
+      setTimeout(() => void fillCopy(), FILL_AFTER_MS);
       return;
     }
     try {
