@@ -5,10 +5,12 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { useApp } from './app.ts';
 import { parts, press, shown, wordsOf } from './bench-page.ts';
+import { PHONE } from './chromium.ts';
 import { contrasts } from './contrast.ts';
 import { places, still } from './places.ts';
 
-const app = useApp();
+// One pixel a CSS pixel: the pictures that contrast is measured on are a quarter as large.
+const app = useApp({ ...PHONE, deviceScaleFactor: 1 });
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** What axe finds wrong, a line each. Put in by the debugger's door, because the page's policy lets no script in. */
