@@ -20,8 +20,11 @@ export function useNarrow(
     const measure = (): void => {
       narrow.value = one.offsetWidth > 0 && wide.clientWidth / one.offsetWidth < NARROW_REM;
     };
-    measure();
-    if (typeof ResizeObserver === 'undefined') return undefined;
+    if (typeof ResizeObserver === 'undefined') {
+      measure();
+      return undefined;
+    }
+    // The observer first calls when the page has been laid out anyway; measuring here would lay it out once more.
     const watching = new ResizeObserver(measure);
     watching.observe(wide);
     watching.observe(one);
