@@ -13,6 +13,8 @@ interface StepDraft {
   doneAt?: number;
   countedFrom?: number;
   countedTo?: number;
+  countedMs?: number;
+  countedThen?: number;
 }
 
 /**
@@ -137,8 +139,7 @@ export const addDeed = (draft: Draft, deed: Deed, takenBack: Deed | undefined): 
       if (!Number.isFinite(act.add)) break;
       const step = stepOf(draft, act.step);
       step.counts.set(act.item, (step.counts.get(act.item) ?? 0) + act.add);
-      step.countedFrom ??= at;
-      step.countedTo = at;
+      touched(step, at, act.add);
       break;
     }
     case 'line-closed': {
@@ -179,6 +180,20 @@ export const addDeed = (draft: Draft, deed: Deed, takenBack: Deed | undefined): 
   if (canUndo(deed)) draft.undo = undoOf(deed);
 };
 
+/** Between touches further apart than this the maker was doing something else, ms. */
+const PAUSE_MS = 60_000;
+
+/** Notes when a touch counted, for the pace: pauses and nights are left out of it. */
+const touched = (step: StepDraft, at: number, add: number): void => {
+  const passed = at - (step.countedTo ?? Number.NEGATIVE_INFINITY);
+  if (passed >= 0 && passed <= PAUSE_MS) {
+    step.countedMs = (step.countedMs ?? 0) + passed;
+    step.countedThen = (step.countedThen ?? 0) + add;
+  }
+  step.countedFrom ??= at;
+  step.countedTo = at;
+};
+
 /** Adds a whole run of taps to a draft, none of them taken back; the same as adding one after the other. */
 export const addRun = (draft: Draft, run: TapRun): void => {
   const { step: name, item, add, clock } = run;
@@ -188,10 +203,13 @@ export const addRun = (draft: Draft, run: TapRun): void => {
     const step = stepOf(draft, name);
     let count = step.counts.get(item) ?? 0;
     // One by one, for a sum of fractions depends on how it is made.
-    for (let i = 0; i < clock.length; i++) count += add;
+    let at = 0;
+    for (const passed of clock) {
+      at += passed;
+      count += add;
+      touched(step, at, add);
+    }
     step.counts.set(item, count);
-    step.countedFrom ??= first;
-    step.countedTo = clock.reduce((at, passed) => at + passed);
   }
   draft.undo = { deed: `${run.device}-${run.seq + clock.length - 1}`, kind: 'tap', step: name, item };
 };

@@ -17,6 +17,9 @@ export interface StepProgress {
   /** Times of the first and last touch of a count and the number counted between them, for the pace. */
   readonly countedFrom?: number;
   readonly countedTo?: number;
+  /** Time spent counting, ms, without pauses of more than a minute, and what was counted in it. */
+  readonly countedMs?: number;
+  readonly countedThen?: number;
 }
 
 /** What the ledger of one outfit adds up to. */

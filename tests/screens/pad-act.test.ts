@@ -112,14 +112,10 @@ test('how far off a mark is, is said only where a hand could tell', () => {
   expect(hairOff(mm(0.2), { unit: 'mm', step: 0.5 })).toBe('a hair less: 0.2 mm');
 });
 
-test('the pace is counted from the first touch to the last, once there is enough to go by', () => {
+test('the pace is that of the time spent counting, once there is enough to go by', () => {
   expect(pace(untouched)).toBeUndefined();
-  expect(pace(so({ counts: new Map([['a', 2]]), countedFrom: 0, countedTo: 14_000 }))).toBeUndefined();
-  const counts = new Map([
-    ['a', 20],
-    ['b', 4],
-  ]);
-  expect(pace(so({ counts, countedFrom: 1_000, countedTo: 121_000 }))).toBe(12);
+  expect(pace(so({ countedMs: 14_000, countedThen: 4 }))).toBeUndefined();
+  expect(pace(so({ countedMs: 120_000, countedThen: 24 }))).toBe(12);
 });
 
 test('undo says what it takes back', () => {

@@ -228,3 +228,23 @@ describe('many taps', () => {
     expect(folded).toBeLessThan(1_000);
   });
 });
+
+describe('the time spent counting', () => {
+  const tap = (seq: number, at: number): Deed => ({
+    id: `a-${seq}`,
+    device: 'a',
+    seq,
+    at,
+    outfit: 'o',
+    act: { kind: 'tap', step: 'beads', item: 'line 1', add: 2 },
+  });
+
+  it('leaves out a night, and the bead that ended it', () => {
+    const night = 8 * 3_600_000;
+    const progress = addUp(
+      [tap(0, 0), tap(1, 5_000), tap(2, 10_000), tap(3, night), tap(4, night + 5_000)],
+      'o',
+    );
+    expect(progress.steps.get('beads')).toMatchObject({ countedMs: 15_000, countedThen: 6 });
+  });
+});

@@ -73,7 +73,12 @@ describe('a snapshot', () => {
     const progress = applyDeed(back.value, undone);
     expect(seen(progress)).toEqual(seen(addUp([...deeds, undone])));
     expect(progress.undo?.deed).toBe('a-119');
-    expect(progress.steps.get('beads')).toMatchObject({ countedFrom: 0, countedTo: 119_000 });
+    expect(progress.steps.get('beads')).toMatchObject({
+      countedFrom: 0,
+      countedTo: 119_000,
+      countedMs: 119_000,
+      countedThen: 238,
+    });
   });
 
   it('is refused with a reason when it is foreign, of another version or damaged', () => {

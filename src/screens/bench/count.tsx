@@ -3,13 +3,10 @@ import type { Act } from '../../store/deed.ts';
 import type { StepProgress } from '../../store/progress-types.ts';
 import { lineInHand, nextAdd } from './pad-act.ts';
 
-/** Beads a minute between the first and the last touch; undefined until there is a quarter of a minute to go by. */
+/** Beads a minute while counting, pauses left out; undefined until there is a quarter of a minute to go by. */
 export function pace(progress: StepProgress): number | undefined {
-  const { countedFrom, countedTo } = progress;
-  if (countedFrom === undefined || countedTo === undefined || countedTo - countedFrom < 15_000)
-    return undefined;
-  const total = [...progress.counts.values()].reduce((sum, n) => sum + n, 0);
-  return (total * 60_000) / (countedTo - countedFrom);
+  const { countedMs = 0, countedThen = 0 } = progress;
+  return countedMs < 15_000 ? undefined : (countedThen * 60_000) / countedMs;
 }
 
 /** A count with its target, line after line. The figure is hollow-underlined until the ledger has the touch. */
