@@ -131,6 +131,26 @@ test('undo says what it takes back', () => {
   );
 });
 
+test('the name of undo stays short, however long that of the tick is', () => {
+  const named = (names: readonly string[], item: string) => {
+    const items = names.map((name, i) => ({ item: `${i}`, name }));
+    const card: Card = { ...ticks, readout: { kind: 'ticks', items } };
+    return undoName({ deed: 'a-1', kind: 'item-done', step: card.step, item }, card);
+  };
+  const cut = [
+    'Side front: cut 2, a left and a right',
+    'Back: cut 1 on the fold',
+    'Sleeve: cut 2',
+    'Sleeve: 1',
+  ];
+  expect(named(cut, '0')).toBe('Side front');
+  expect(named(cut, '1')).toBe('Back');
+  expect(named(cut, '3')).toBe('tick 4');
+  expect(named(['left, eyelet 1', 'left, eyelet 2'], '1')).toBe('tick 2');
+  expect(named(['Interfacing-of-the-collar'], '0')).toBe('tick 1');
+  expect(named(['Upper collar and its stand'], '0')).toBe('Upper collar');
+});
+
 test('the readout is put into words', () => {
   const say = (of: Card, progress: Partial<StepProgress> = {}, now = 0) =>
     readoutInWords(of, so(progress), { unit: 'in', per: 16 }, now);

@@ -1,6 +1,28 @@
 import type { Card } from '../../order/card-types.ts';
 import type { Progress } from '../../store/progress-types.ts';
 
+/** Letters of a name that go on one short line beside the sign of undo. */
+const MOST_LETTERS = 14;
+
+/** The words up to the first stop, as many as go on one line; undefined where not even the first word does. */
+function shortName(name: string): string | undefined {
+  const [head = ''] = name.split(/[:,;(]/);
+  let short = '';
+  for (const word of head.trim().split(/\s+/)) {
+    const longer = short === '' ? word : `${short} ${word}`;
+    if (longer.length > MOST_LETTERS) break;
+    short = longer;
+  }
+  return short === '' ? undefined : short;
+}
+
+/** A tick by its words, where no other tick of the card would be called the same; else by its place in the list. */
+function tickName(names: readonly string[], index: number): string {
+  const short = shortName(names[index] ?? '');
+  const alone = names.filter((name) => shortName(name) === short).length === 1;
+  return short !== undefined && alone ? short : `tick ${index + 1}`;
+}
+
 function itemName(card: Card | undefined, item: string): string {
   const readout = card?.readout;
   switch (readout?.kind) {
@@ -11,16 +33,21 @@ function itemName(card: Card | undefined, item: string): string {
       }
       return 'a mark';
     }
-    case 'ticks':
-      return readout.items.find((tick) => tick.item === item)?.name ?? 'a tick';
-    case 'timers':
-      return readout.timers.find((timer) => timer.item === item)?.name ?? 'timer';
+    case 'ticks': {
+      const index = readout.items.findIndex((tick) => tick.item === item);
+      const names = readout.items.map(({ name }) => name);
+      return index < 0 ? 'a tick' : tickName(names, index);
+    }
+    case 'timers': {
+      const name = readout.timers.find((timer) => timer.item === item)?.name ?? '';
+      return name.length <= MOST_LETTERS ? name : (shortName(name) ?? 'timer');
+    }
     default:
       return '';
   }
 }
 
-/** What one touch of undo would take back, in two or three words; undefined where there is nothing. */
+/** What one touch of undo would take back, on two short lines at most; undefined where there is nothing. */
 export function undoName(undo: Progress['undo'], card: Card | undefined): string | undefined {
   if (!undo) return undefined;
   const here = card !== undefined && undo.step === card.step;
