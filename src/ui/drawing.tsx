@@ -35,6 +35,8 @@ interface Cell {
 const high = 170;
 const wide = 358;
 const rim = 36;
+/** Less room above and below: a letter that stands there may reach over the frame. */
+const brim = 20;
 const gap = 22;
 
 function cellOf(piece: PieceToDraw): Cell {
@@ -51,10 +53,10 @@ const sizeOf = (box: Box): { w: number; h: number } => ({
 /** One scale for all where that keeps each piece legible, else each piece fills its own place. */
 function scalesFor(cells: readonly Cell[]): number[] {
   const room = (wide - rim * 2 - gap * (cells.length - 1)) / cells.length;
-  const own = cells.map(({ box }) => Math.min(room / sizeOf(box).w, (high - rim * 2) / sizeOf(box).h));
+  const own = cells.map(({ box }) => Math.min(room / sizeOf(box).w, (high - brim * 2) / sizeOf(box).h));
   const total = cells.reduce((sum, { box }) => sum + sizeOf(box).w, 0);
   const tallest = Math.max(...cells.map(({ box }) => sizeOf(box).h));
-  const shared = Math.min((wide - rim * 2 - gap * (cells.length - 1)) / total, (high - rim * 2) / tallest);
+  const shared = Math.min((wide - rim * 2 - gap * (cells.length - 1)) / total, (high - brim * 2) / tallest);
   return Math.max(...own) > shared * 3 ? own : cells.map(() => shared);
 }
 

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { type Marking, writeLength } from '../../src/length/writing.ts';
 import type { Card } from '../../src/order/card-types.ts';
+import { undoName } from '../../src/screens/bench/undo-name.ts';
 import { demo } from '../outfit/demo-files.ts';
 import { useApp } from './app.ts';
 import { openDemo, parts, press, settled, shown, touch, wordsOf, workCard } from './bench-page.ts';
@@ -44,6 +45,10 @@ async function setMarks(page: Page, card: Card): Promise<number> {
   return set;
 }
 
+/** What undo says after an item of a card: its words cut to one short line, or its place in the list. */
+const undoOf = (card: Card, item = ''): string =>
+  `Undo: ${undoName({ deed: 'a-1', kind: 'item-done', step: card.step, item }, card)}`;
+
 describe('a newcomer', () => {
   it('finds an empty page that says what to do first, and one button that does it', async () => {
     const page = await app.open();
@@ -80,9 +85,9 @@ describe('a newcomer', () => {
       kinds.add(card.readout.kind);
       if (card.readout.kind === 'marks') marks += await setMarks(page, card);
       else if (card.readout.kind === 'ticks') {
-        for (const { name } of card.readout.items) {
+        for (const { item, name } of card.readout.items) {
           expect(await shown(page)).toMatchObject({ pad: 'Tick', detail: name });
-          expect((await press(page)).undo).toBe(`Undo: ${name}`);
+          expect((await press(page)).undo).toBe(undoOf(card, item));
         }
         await press(page);
       } else await workCard(page);
@@ -103,7 +108,7 @@ describe('a newcomer', () => {
     const [one, two] = first.readout.items;
 
     await press(page);
-    expect(await shown(page)).toMatchObject({ detail: two?.name, undo: `Undo: ${one?.name}` });
+    expect(await shown(page)).toMatchObject({ detail: two?.name, undo: undoOf(first, one?.item) });
     await touch(undo);
     await expect.poll(() => shown(page)).toMatchObject({ detail: one?.name, undo: 'Undo' });
     expect(await undo.isDisabled()).toBe(true);
@@ -114,9 +119,9 @@ describe('a newcomer', () => {
     const last = first.readout.items.at(-1);
     await expect
       .poll(() => shown(page))
-      .toMatchObject({ step: first.step, pad: 'Done', undo: `Undo: ${last?.name}` });
+      .toMatchObject({ step: first.step, pad: 'Done', undo: undoOf(first, last?.item) });
     for (const item of [...first.readout.items].reverse()) {
-      await expect.poll(() => shown(page)).toMatchObject({ undo: `Undo: ${item.name}` });
+      await expect.poll(() => shown(page)).toMatchObject({ undo: undoOf(first, item.item) });
       await touch(undo);
     }
     await expect.poll(() => shown(page)).toMatchObject({ step: first.step, detail: one?.name, undo: 'Undo' });

@@ -43,7 +43,9 @@ describe('a counted line', () => {
     await expect.poll(async () => (await shown(page)).inFlight).toBe(false);
     const taps = (await deedsIn(page)).filter((deed) => deed.act.kind === 'tap').map((deed) => deed.at);
     const minutes = (Math.max(...taps) - Math.min(...taps)) / 60_000;
-    expect((await shown(page)).words).toContain(`${Math.round((first!.target - perTouch) / minutes)} a minute`);
+    expect((await shown(page)).words).toContain(
+      `${Math.round((first!.target - perTouch) / minutes)} a minute`,
+    );
 
     expect(await press(page)).toMatchObject({ figure: '0', pad: 'Count 2', undo: 'Undo: line done' });
     expect((await shown(page)).words).toContain(`of ${second!.target} ${of}`);

@@ -33,6 +33,7 @@ import { HouseTrouble } from '../house.tsx';
 import type { Session } from '../session.ts';
 import { Advice, Cautions } from './cautions.tsx';
 import { Count } from './count.tsx';
+import { EndMark } from './end-mark.tsx';
 import { Finished, Stuck } from './finished.tsx';
 import { Marks } from './marks.tsx';
 import { padAct } from './pad-act.ts';
@@ -53,6 +54,7 @@ export function Bench({ session }: { readonly session: Session }) {
   const root = useRef<HTMLElement>(null);
   const letter = useRef<HTMLSpanElement>(null);
   const narrow = useNarrow(root, letter);
+  const below = useSignal(false);
   const card = session.card.value;
   const progress = session.stepProgress.value;
   const undo = undoName(session.progress.value.undo, card);
@@ -105,7 +107,7 @@ export function Bench({ session }: { readonly session: Session }) {
 
   return (
     <main
-      class={narrow.value ? 'bench narrow' : 'bench'}
+      class={`bench${narrow.value ? ' narrow' : ''}${below.value ? ' more-below' : ''}`}
       ref={root}
       data-part="card"
       data-step={card?.step}
@@ -188,6 +190,7 @@ export function Bench({ session }: { readonly session: Session }) {
         ) : (
           <Stuck session={session} />
         )}
+        <EndMark below={below} />
       </section>
       <p class="unseen" aria-live="polite" data-part="live">
         {card && !session.finished.value && `${card.say}.`}

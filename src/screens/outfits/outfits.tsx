@@ -39,7 +39,7 @@ export default function Outfits() {
   const busy = useSignal(false);
 
   useEffect(() => {
-    listed.value = undefined;
+    listed.value = listed.value?.map((line) => ({ ...line, copy: undefined }));
     ledger()
       .then(readList)
       .catch(() => {
