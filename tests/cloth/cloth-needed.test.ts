@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type ClothNeededInput, type ClothPiece, clothNeeded } from '../../src/cloth/cloth-needed.ts';
 import { openedOut } from '../../src/cloth/cloth-needed-pieces.ts';
-import { inches, type Length, mm } from '../../src/length/index.ts';
+import { inches, mm, nm } from '../../src/length/index.ts';
 import type { Point } from '../../src/shape/index.ts';
 import { signedArea } from '../../src/shape/index.ts';
 import { at, ell } from '../shape/shapes.ts';
@@ -143,8 +143,8 @@ function placed(drawing: readonly Point[], mirrored: boolean, degrees: number, b
   return drawing.map(({ x, y }) => {
     const across = mirrored ? -x : x;
     return {
-      x: Math.round(across * cos - y * sin + by.x) as Length,
-      y: Math.round(across * sin + y * cos + by.y) as Length,
+      x: nm(across * cos - y * sin + by.x),
+      y: nm(across * sin + y * cos + by.y),
     };
   });
 }
