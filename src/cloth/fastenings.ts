@@ -2,7 +2,7 @@ import { add, inches, type Length, longer, nm, shorter, subtract, times } from '
 import { bad, good, type Result } from '../length/result.ts';
 import { type Advice, advise, type Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
-import { published } from './source.ts';
+import { published, type Source } from './source.ts';
 import { type Spaced, type SpacingInput, spaced } from './spacing.ts';
 
 /** A horizontal hole begins 1/8 in past the centre line, towards the edge, so that the button rests on the line. */
@@ -37,6 +37,8 @@ export interface FasteningsInput extends SpacingInput {
   readonly inner: Length;
   /** Length of the opening, if holes must stay on it. */
   readonly opening?: Length;
+  /** Levels that each must have a button, such as bust and waist, from the datum; instead of `held`. */
+  readonly levels?: readonly Length[];
 }
 
 /** One hole and its button. */
@@ -55,6 +57,76 @@ export interface FasteningsMade {
   readonly fastenings: readonly Fastening[];
   readonly advice: readonly Advice[];
   readonly assumed: readonly string[];
+}
+
+/** How far the cloth should reach beyond the centre line for a button: half of it and 1/4 to 1/2 in. */
+export interface LapMade {
+  readonly least: Length;
+  readonly most: Length;
+  readonly source: Source;
+}
+
+/**
+ * Lap beyond the centre line, on both fronts (Buttons and Buttonholes, Extension Bulletin 576, 1965, seen as an
+ * excerpt, its lower figure garbled; the least agrees with {@link BEYOND_BUTTON}).
+ * Refused: a button of no size.
+ */
+export function lapFor(diameter: Length): Result<LapMade, Refusal> {
+  if (diameter <= 0)
+    return bad(refusal('diameter', 'The button has no size.', 'Give a diameter above zero.'));
+  const half = times(diameter, 1 / 2);
+  return good({
+    least: add(half, BEYOND_BUTTON.value),
+    most: add(half, inches(1, 2)),
+    source: PAST_CENTRE.source,
+  });
+}
+
+/**
+ * Spaces `count` things from the first to the last with one at every held level (one at the natural waist and one at
+ * about the fullest part of the bust: Extension Bulletin 576, 1965, seen as an excerpt). Between the levels they are even, and the widest
+ * space is as narrow as the count allows.
+ *
+ * Refused: a count that is not whole, over 1000, or too small for the first, the last and the levels; a last not below
+ * the first; a level outside them; `held` and levels at once.
+ */
+export function spacedAtLevels(input: SpacingInput, levels: readonly Length[]): Result<Spaced, Refusal> {
+  const { first, last, count, held } = input;
+  if (held !== undefined) {
+    const cure = 'Put the single held level among the levels.';
+    return bad(refusal('held', 'Levels are held, and a single one besides.', cure));
+  }
+  if (last <= first)
+    return bad(
+      refusal('last', 'The last is not below the first.', 'Give a last that is further from the datum.'),
+    );
+  if (levels.some((level) => level < first || level > last)) {
+    const cure = 'Give levels between them, or move the first or the last.';
+    return bad(refusal('levels', 'A level is not between the first and the last.', cure));
+  }
+  const fixed = [...new Set([first, ...levels, last])].sort((a, b) => a - b);
+  if (!Number.isInteger(count) || count > 1000 || count < fixed.length) {
+    const cure = `Give a whole number from ${fixed.length} to 1000.`;
+    return bad(refusal('count', 'This number does not serve the first, the last and every level.', cure));
+  }
+  const parts = fixed.slice(1).map((to, i) => ({ from: fixed[i] ?? first, to, spaces: 1 }));
+  const gap = ({ from, to, spaces }: { from: Length; to: Length; spaces: number }) => (to - from) / spaces;
+  for (let left = count - fixed.length; left > 0; left--) {
+    const widest = parts.reduce((a, b) => (gap(b) > gap(a) ? b : a));
+    widest.spaces++;
+  }
+  const positions = parts.flatMap((part) =>
+    Array.from({ length: part.spaces }, (_, i) => nm(part.from + gap(part) * i)),
+  );
+  positions.push(last);
+  const [top, bottom] = [parts[0], parts.at(-1)];
+  return good({
+    positions,
+    above: nm(top ? gap(top) : 0),
+    below: nm(bottom ? gap(bottom) : 0),
+    held: levels.length === 0 ? undefined : levels.includes(first) ? 0 : (top?.spaces ?? 0),
+    assumed: [],
+  });
 }
 
 /**
@@ -76,7 +148,7 @@ export function fastenings(input: FasteningsInput): Result<FasteningsMade, Refus
       ),
     );
   }
-  const spacing = spaced(input);
+  const spacing = input.levels === undefined ? spaced(input) : spacedAtLevels(input, input.levels);
   if (!spacing.ok) return spacing;
 
   const zero = nm(0);
