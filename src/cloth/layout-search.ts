@@ -19,7 +19,9 @@ function thrown(seed: number): (limit: number) => number {
   };
 }
 
-const SLACK = 1.01; // an order this much longer than the best may be gone on from, to get out of a corner
+// An order this much longer than the best may be gone on from, to get out of a corner. Measured on the demonstration shirt
+// over 16 seeds and 5 cloths: 0, 0.3 and 1 % laid a little longer on the mean.
+const SLACK = 1.03;
 
 const better = (a: Layout, b: Layout): boolean =>
   a.length < b.length || (a.length === b.length && a.spread < b.spread);
