@@ -14,7 +14,7 @@ export type { ClothPiece } from './cloth-needed-pieces.ts';
 
 /** What is sold is a multiple of this, unless said otherwise: 5 cm. */
 export const SOLD_BY: Sourced<Length> = { value: mm(50), source: practice };
-/** How long the search goes on, in slices compared: 30 to 60 ms for a dozen pieces on a desk machine. */
+/** How long the search goes on, in slices compared: 30 to 60 ms for a dozen pieces where it was measured. */
 export const SEARCH = 3_000_000;
 /** Cloth that would lose more than this of its length is not what was meant. */
 const MOST_SHRINKAGE = 0.5;
