@@ -15,6 +15,31 @@ export const USUAL_FULLNESS: Sourced<readonly [least: number, most: number]> = {
     'bias ruffle from 1 1/4; chiffon ruche to 3 times (p. 137); seen as excerpts',
   ),
 };
+/** What is gathered, as published figures tell cloths apart. */
+export type Gathered = 'straight ruffle' | 'bias ruffle' | 'sheer ruche' | 'ruche with body' | 'full gathers';
+
+const baldt = (part: string) =>
+  published('Clothing for Women, Baldt', '1916', `constructive processes ${part}; seen as an excerpt`);
+const butterick = published('The New Dressmaker, Butterick', '1921', 'ch. 28, p. 137; seen as an excerpt');
+
+/** Published fullness, from the least to the most; a bias ruffle needs less than a straight one of the same book. */
+export const FULLNESS_FOR: Readonly<Record<Gathered, Sourced<readonly [least: number, most: number]>>> = {
+  'straight ruffle': { value: [4 / 3, 3 / 2], source: baldt('4') },
+  'bias ruffle': { value: [5 / 4, 4 / 3], source: baldt('5') },
+  'sheer ruche': { value: [3, 3], source: butterick },
+  'ruche with body': { value: [2, 2], source: butterick },
+  'full gathers': {
+    value: [2, 3],
+    source: published('NIMI Dress Making, trade practical', 'about 2024', 'p. 210; seen as an excerpt'),
+  },
+};
+
+/** Fullness to begin with: the middle of the published range. Gather a sample before cutting the whole. */
+export function fullnessFor(gathered: Gathered): Sourced<number> {
+  const { value, source } = FULLNESS_FOR[gathered];
+  return { value: (value[0] + value[1]) / 2, source };
+}
+
 /** Two gathering rows 1/4 in apart inside the allowance. */
 export const ROWS_APART: Sourced<Length> = {
   value: inches(1, 4),
