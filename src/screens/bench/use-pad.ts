@@ -1,5 +1,5 @@
 import { type Signal, useSignal } from '@preact/signals';
-import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { readKey } from '../../ui/keys.ts';
 import { taught } from '../choices.ts';
 
@@ -31,7 +31,8 @@ export function useSettling(meaning: string | undefined): Signal<boolean> {
 export function useBenchKeys(pad: () => void, undo: () => void): void {
   const acts = useRef({ pad, undo });
   acts.current = { pad, undo };
-  useEffect(() => {
+  // Before the first paint: a key is never pressed at a card that cannot hear it.
+  useLayoutEffect(() => {
     const down = (event: KeyboardEvent): void => {
       const verdict = readKey(event, taught.value);
       if (verdict.kind === 'leave') return;
