@@ -1,5 +1,6 @@
 import { crossings, type Looked, timesOf } from '../outfit/chains.ts';
 import type { EdgeRef, Join } from '../outfit/outfit.ts';
+import { bundles } from './bundles.ts';
 
 /**
  * Which joins close a part into a tube. Pieces are nodes (a pair is two), joins are edges; a join between pieces that
@@ -8,25 +9,7 @@ import type { EdgeRef, Join } from '../outfit/outfit.ts';
  * Joins that lay layers on each other (turned, ends, covered, laid on) make no tube. Near-linear (union-find).
  */
 export function closingJoins(looked: Looked): ReadonlySet<string> {
-  const parent = new Map<string, string>();
-  const root = (node: string): string => {
-    let at = node;
-    for (let up = parent.get(at); up !== undefined; up = parent.get(at)) at = up;
-    for (let walk = node; walk !== at; ) {
-      const up = parent.get(walk) ?? at;
-      parent.set(walk, at);
-      walk = up;
-    }
-    return at;
-  };
-  const tie = (nodes: readonly string[]) => {
-    const [first] = nodes;
-    for (const node of nodes) {
-      const a = root(node);
-      const b = first === undefined ? a : root(first);
-      if (a !== b) parent.set(a, b);
-    }
-  };
+  const { root, tie } = bundles();
   const node = (ref: EdgeRef, side: 'left' | 'right'): string => {
     const pair = looked.pieces.get(ref.piece)?.cut === 'pair';
     return pair ? `${ref.piece} ${ref.other === (side === 'left') ? 'right' : 'left'}` : ref.piece;

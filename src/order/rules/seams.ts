@@ -1,6 +1,7 @@
 import { practice, published } from '../../cloth/source.ts';
 import { crossings, edgeName, piecesOf } from '../../outfit/chains.ts';
 import type { Chain, Join } from '../../outfit/outfit.ts';
+import { bundles } from '../bundles.ts';
 import { lower, type Made, stepOf } from '../expand/made.ts';
 import { kindOf } from '../kinds.ts';
 import type { StepId } from '../step.ts';
@@ -196,20 +197,9 @@ export const flatBeforeTube: Rule = {
  * and joins wanted in the round do not tie parts together, since they are sewn between tubes that are closed.
  */
 function partsOf(made: Made): ReadonlyMap<string, string> {
-  const parent = new Map<string, string>();
-  const root = (node: string): string => {
-    let at = node;
-    for (let up = parent.get(at); up !== undefined; up = parent.get(at)) at = up;
-    return at;
-  };
+  const { root, tie } = bundles();
   for (const join of made.garment.joins) {
-    if (join.ring || join.worked === 'round') continue;
-    const [first, ...rest] = piecesOf(join);
-    for (const piece of rest) {
-      const a = root(piece);
-      const b = first === undefined ? a : root(first);
-      if (a !== b) parent.set(a, b);
-    }
+    if (!join.ring && join.worked !== 'round') tie(piecesOf(join));
   }
   return new Map(made.garment.joins.map((join) => [join.id, root(join.this[0]?.piece ?? join.id)]));
 }
