@@ -66,7 +66,9 @@ export default defineConfig({
         test: {
           name: 'core',
           environment: 'node',
-          include: ['tests/{length,shape,cloth,outfit,order,fitting,time,outside,house}/**/*.test.ts'],
+          include: [
+            'tests/{length,shape,cloth,outfit,paper,reckon,order,fitting,time,outside,house}/**/*.test.ts',
+          ],
         },
       },
       {

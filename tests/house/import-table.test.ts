@@ -13,15 +13,31 @@ const TABLE = new Map<string, readonly string[]>([
   ['shape', ['length']],
   ['cloth', ['length', 'shape']],
   ['outfit', ['length', 'shape', 'cloth']],
+  ['paper', ['length', 'shape', 'cloth', 'outfit']],
+  ['reckon', ['length', 'shape', 'cloth', 'paper']],
   ['order', ['length', 'shape', 'cloth', 'outfit']],
   ['fitting', ['length', 'shape', 'cloth', 'outfit', 'order']],
   ['time', ['length', 'order', 'outfit']],
   ['store', ['length', 'outfit']],
-  ['ui', ['length', 'shape']],
+  ['ui', ['length', 'shape', 'paper']],
   ['pwa', []],
   [
     'screens',
-    ['length', 'shape', 'cloth', 'outfit', 'order', 'fitting', 'time', 'store', 'ui', 'pwa', 'demo-data'],
+    [
+      'length',
+      'shape',
+      'cloth',
+      'outfit',
+      'paper',
+      'reckon',
+      'order',
+      'fitting',
+      'time',
+      'store',
+      'ui',
+      'pwa',
+      'demo-data',
+    ],
   ],
   [
     'main',
@@ -42,7 +58,7 @@ const TABLE = new Map<string, readonly string[]>([
   ],
 ]);
 
-const CORE = new Set(['length', 'shape', 'cloth', 'outfit', 'order', 'fitting', 'time']);
+const CORE = new Set(['length', 'shape', 'cloth', 'outfit', 'paper', 'reckon', 'order', 'fitting', 'time']);
 
 /** The border of the core, where a file from outside is read: the only place in it for a package. */
 const BORDER = /^outfit\/(schema|reading)[\w-]*\.ts$/;

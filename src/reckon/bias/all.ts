@@ -1,0 +1,4 @@
+import type { Reckoning } from '../reckoning.ts';
+
+/** The reckonings under Bias, in the order in which they stand. */
+export const BIAS: readonly Reckoning[] = [];
