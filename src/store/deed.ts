@@ -32,6 +32,15 @@ export type Act =
     }
   | { readonly kind: 'reason-waived'; readonly key: string }
   | { readonly kind: 'note'; readonly step: string; readonly text: string }
+  /** Figures of a reckoning were put on the card of a step; `entries` are what stood in its fields, to open it again. */
+  | {
+      readonly kind: 'reckoned';
+      readonly step: string;
+      readonly reckoning: string;
+      readonly title: string;
+      readonly entries: Readonly<Record<string, string>>;
+      readonly figures: readonly { readonly name: string; readonly figure: string }[];
+    }
   /** Another deed of the same outfit is taken back. */
   | { readonly kind: 'undone'; readonly deed: DeedId };
 

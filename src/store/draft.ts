@@ -30,6 +30,7 @@ export interface Draft {
   added: Progress['added'];
   waived: ReadonlySet<string>;
   notes: Progress['notes'];
+  reckoned: Progress['reckoned'];
   undo: Progress['undo'];
   /** Steps copied already, so that they may be written to. */
   readonly own: Map<string, StepDraft>;
@@ -45,6 +46,7 @@ export const draftOf = (from: Progress): Draft => ({
   added: from.added,
   waived: from.waived,
   notes: from.notes,
+  reckoned: from.reckoned,
   undo: from.undo,
   own: new Map(),
 });
@@ -59,6 +61,7 @@ export const closeDraft = (draft: Draft): Progress => ({
   added: draft.added,
   waived: draft.waived,
   notes: draft.notes,
+  reckoned: draft.reckoned,
   undo: draft.undo,
 });
 
@@ -98,6 +101,7 @@ const UNDOABLE: ReadonlySet<string> = new Set<Deed['act']['kind']>([
   'reason-added',
   'reason-waived',
   'note',
+  'reckoned',
 ]);
 
 /** Whether a deed can be taken back. Opening a card, beginning an outfit and taking back are not. */
@@ -170,6 +174,13 @@ export const addDeed = (draft: Draft, deed: Deed, takenBack: Deed | undefined): 
       const notes = ownList(draft.notes, draft.from.notes);
       notes.push({ step: act.step, text: act.text, at });
       draft.notes = notes;
+      break;
+    }
+    case 'reckoned': {
+      const { kind: _put, ...put } = act;
+      const reckoned = ownList(draft.reckoned, draft.from.reckoned);
+      reckoned.push({ ...put, deed: deed.id });
+      draft.reckoned = reckoned;
       break;
     }
     case 'undone':

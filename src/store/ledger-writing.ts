@@ -1,11 +1,23 @@
-import type { Deed, DeedId } from './deed.ts';
+import type { Act, Deed, DeedId } from './deed.ts';
 import { inOrder, placeOf } from './deed-order.ts';
 import { deedsPast } from './ledger-reading.ts';
 import type { OutfitEntry } from './ledger-schema.ts';
+import { readReckoned } from './reckoned.ts';
 import type { Tx } from './transaction.ts';
+import { Trouble } from './trouble.ts';
 
 /** Where a deed lies in its store. */
 export const keyOf = (deed: Deed): [string, string, number] => [deed.outfit, deed.device, deed.seq];
+
+/** Refuses, with a `Trouble`, figures that no ledger would read again from a copy. */
+export const refuseUnreadable = (acts: readonly Act[]): void => {
+  for (const act of acts) {
+    const read = act.kind === 'reckoned' ? readReckoned(act) : undefined;
+    if (read?.ok !== false) continue;
+    const { field, expected } = read.error;
+    throw new Trouble('failed', `These figures do not go on a card: ${field}, expected ${expected}.`);
+  }
+};
 
 /** Whether what lies there is this deed. */
 export const sameDeed = (a: Deed | undefined, b: Deed): boolean =>

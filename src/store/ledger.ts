@@ -4,7 +4,7 @@ import type { Act, Deed, DeedId } from './deed.ts';
 import { inOrder } from './deed-order.ts';
 import { deedsPast, sumUp } from './ledger-reading.ts';
 import { LEDGER_VERSION, type LedgerSchema, type OutfitEntry, upgradeLedger } from './ledger-schema.ts';
-import { entryWith, keyOf, mergeOutfit, sameDeed } from './ledger-writing.ts';
+import { entryWith, keyOf, mergeOutfit, refuseUnreadable, sameDeed } from './ledger-writing.ts';
 import type { Progress } from './progress-types.ts';
 import { openSecondCopy } from './second-copy.ts';
 import { takeSnapshot } from './snapshot.ts';
@@ -143,6 +143,7 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
 
   const write: Ledger['write'] = async (outfit, acts) => {
     if (acts.length === 0) return [];
+    refuseUnreadable(acts);
     const at = now();
     let tried: readonly Deed[] | undefined;
     let since = 0;

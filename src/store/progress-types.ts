@@ -35,6 +35,15 @@ export interface Progress {
   readonly added: readonly { readonly before: string; readonly after: string; readonly because: string }[];
   readonly waived: ReadonlySet<string>;
   readonly notes: readonly { readonly step: string; readonly text: string; readonly at: number }[];
+  /** Figures put on cards, in the order in which they were put; `deed` is the one to take back to take them off. */
+  readonly reckoned: readonly {
+    readonly deed: DeedId;
+    readonly step: string;
+    readonly reckoning: string;
+    readonly title: string;
+    readonly entries: Readonly<Record<string, string>>;
+    readonly figures: readonly { readonly name: string; readonly figure: string }[];
+  }[];
   /** The deed that one touch of undo takes back, and its act; none where there is nothing to take back. */
   readonly undo:
     | { readonly deed: DeedId; readonly kind: string; readonly step: string; readonly item: string }

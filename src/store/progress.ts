@@ -14,6 +14,7 @@ export const emptyProgress = (outfit: string): Progress => ({
   added: [],
   waived: new Set(),
   notes: [],
+  reckoned: [],
   undo: undefined,
   trail: emptyTrail(),
 });

@@ -1,5 +1,6 @@
 import { bad, good, type Result } from '../length/result.ts';
 import type { Act, Deed } from './deed.ts';
+import { readReckoned } from './reckoned.ts';
 
 /** What each kind of act must carry. Kinds that are not here come from a newer version and are kept as they are. */
 const CARRIES: { readonly [K in Act['kind']]: Readonly<Record<string, 'string' | 'number'>> } = {
@@ -15,6 +16,7 @@ const CARRIES: { readonly [K in Act['kind']]: Readonly<Record<string, 'string' |
   'reason-added': { before: 'string', after: 'string', because: 'string' },
   'reason-waived': { key: 'string' },
   note: { step: 'string', text: 'string' },
+  reckoned: { step: 'string', reckoning: 'string', title: 'string' },
   undone: { deed: 'string' },
 };
 
@@ -58,6 +60,10 @@ export const readDeed = (raw: unknown, outfit: string): Result<Deed, string> => 
     const value = act[field];
     const fits = type === 'number' ? Number.isFinite(value) : typeof value === 'string';
     if (!fits) return wrong(`act.${field}`, value, `a ${type}`);
+  }
+  if (act.kind === 'reckoned') {
+    const read = readReckoned(act);
+    if (!read.ok) return wrong(`act.${read.error.field}`, act[read.error.field], read.error.expected);
   }
   return good(raw as unknown as Deed);
 };

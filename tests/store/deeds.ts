@@ -52,6 +52,19 @@ export const anyAct: fc.Arbitrary<Act> = fc.oneof(
   fc.record({ kind: fc.constant('reason-added' as const), before: name, after: name, because: fc.string() }),
   fc.record({ kind: fc.constant('reason-waived' as const), key: name }),
   fc.record({ kind: fc.constant('note' as const), step: name, text: fc.string() }),
+  fc.record({
+    kind: fc.constant('reckoned' as const),
+    step: name,
+    reckoning: fc.constantFrom('parallel-tucks', 'circle-frill'),
+    title: fc.constantFrom('Parallel tucks', 'Circle frill'),
+    entries: fc.dictionary(fc.constantFrom('depth', 'count', 'constructor'), fc.string(), {
+      noNullPrototype: true,
+    }),
+    figures: fc.array(fc.record({ name: fc.string(), figure: fc.string({ minLength: 1 }) }), {
+      minLength: 1,
+      maxLength: 4,
+    }),
+  }),
 );
 
 const undoneOf = (device: string): fc.Arbitrary<Act> =>
