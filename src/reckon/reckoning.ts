@@ -171,7 +171,8 @@ export function reckoning<const F extends Fields>(told: {
   readonly group: ReckoningGroup;
   readonly fields: F;
   readonly blame?: Readonly<Record<string, keyof F & string>>;
-  readonly work: (values: Values<F>) => Result<Reckoned, Refusal>;
+  /** Works it out; `unit` is the one taken where none is written, for lines that are read here. */
+  readonly work: (values: Values<F>, unit: ReadingUnit) => Result<Reckoned, Refusal>;
 }): Reckoning {
   const { fields, work, blame = {} } = told;
   const names = Object.keys(fields);
@@ -193,7 +194,7 @@ export function reckoning<const F extends Fields>(told: {
       }
       if (faults.length > 0) return bad(faults);
       // Every field was read by its own kind just above.
-      const worked = work(values as Values<F>);
+      const worked = work(values as Values<F>, unit);
       if (worked.ok) return worked;
       const { field, wrong, cure } = worked.error;
       const at = names.includes(field) ? field : (blame[field] ?? names[0] ?? field);
