@@ -4,11 +4,11 @@ import type { Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { practice, published } from './source.ts';
 
-/** The band is pressed over 1/2 in and then 1 in, unless said otherwise. */
+/** The first turn of a folded band, which hides the cut edge, unless said otherwise. */
 export const FIRST_TURN: Sourced<Length> = { value: inches(1, 2), source: practice };
-/** See {@link FIRST_TURN}. */
+/** The second turn of a folded band, which is its finished width, unless said otherwise. */
 export const SECOND_TURN: Sourced<Length> = { value: inches(1), source: practice };
-/** The band is stitched 1/8 in from its inner fold, unless said otherwise. */
+/** A folded band is stitched this far from its inner fold, unless said otherwise. */
 export const STITCH_IN: Sourced<Length> = {
   value: inches(1, 8),
   source: published(

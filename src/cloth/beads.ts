@@ -5,15 +5,23 @@ import type { LatticeMade } from './lattice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { memory, practice, published } from './source.ts';
 
-/** Beads of a cluster at a crossing: first sewn singly, then a thread through all four. */
+/**
+ * A cluster at a crossing has so many beads: first sewn singly, then a thread through all of them.
+ * @unit beads
+ */
 export const CLUSTER: Sourced<number> = { value: 4, source: practice };
-/** A thread to sew with is 40 to 50 cm long. */
+/** A needleful, the length of thread to sew with at one time. */
 export const NEEDLEFUL: Sourced<readonly [least: Length, most: Length]> = {
   value: [mm(400), mm(500)],
   source: published('Encyclopedia of Needlework, Dillmont', 'undated', 'The thread'),
 };
-/** Thread that each needleful loses to fastening on and off. */
+/** Each needleful loses this much to fastening on and off. */
 export const FASTENING: Sourced<Length> = { value: mm(80), source: memory };
+/**
+ * Beads to buy beyond those counted, unless said otherwise.
+ * @unit in the hundred
+ */
+export const SPARE_BEADS: Sourced<number> = { value: 10, source: memory };
 
 /** How beads lie on one segment. */
 export interface SegmentBeads {
@@ -130,7 +138,7 @@ export interface BeadsMade {
  * below zero; a needleful no longer than fastening takes.
  */
 export function latticeBeads(input: BeadsInput): Result<BeadsMade, Refusal> {
-  const { lattice, spare = 10, cluster = CLUSTER.value, clusterBead = input.bead } = input;
+  const { lattice, spare = SPARE_BEADS.value, cluster = CLUSTER.value, clusterBead = input.bead } = input;
   const needleful = input.needleful ?? times(add(...NEEDLEFUL.value), 1 / 2);
   const wrong = checkWay(input);
   if (wrong) return bad(wrong);

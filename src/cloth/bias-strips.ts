@@ -1,5 +1,6 @@
 import { add, type Length, nm, shorter, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
+import { type BiasLay, biasLengths, biasLinesFrom, biasStarts } from './bias-start.ts';
 import { type Refusal, refusal } from './refusal.ts';
 
 /** Strips cut side by side from a rectangle at 45 degrees to its threads. */
@@ -50,9 +51,34 @@ export interface BiasStripsMade {
 /** No more strips than this are laid out in one go. */
 const MOST = 10_000;
 
+/** Two seams of a join lie along a thread, so it takes this many allowances along the strip. */
+const JOIN_TAKES = 2 * Math.SQRT2;
+
+const layOf = ({ across, along, strip, shortest }: BiasStripsInput): BiasLay => ({
+  across,
+  along,
+  strip,
+  step: strip * Math.SQRT2,
+  shortest,
+});
+
+/** The longest strip the cloth gives, joined; zero where no piece is long enough. */
+function mostFrom(input: BiasStripsInput): number {
+  const lay = layOf(input);
+  let most = 0;
+  for (const start of biasStarts(lay)) {
+    let total = 0;
+    for (const near of biasLinesFrom(start, lay)) {
+      total += biasLengths(near, lay).middle - (total > 0 ? JOIN_TAKES * input.join : 0);
+    }
+    most = Math.max(most, total);
+  }
+  return most;
+}
+
 /**
- * Lays bias strips over a rectangle: the first line cuts off a corner as large as the shortest piece allows, and each
- * next line is one strip further on. A strip that lies over a corner of the cloth loses a little, for its ends are
+ * Lays bias strips over a rectangle, side by side, beginning where they come to the longest strip; where a length is
+ * needed, where the fewest pieces give it. A strip that lies over a corner of the cloth loses a little, for its ends are
  * trimmed to a thread. Ends meet along a thread, so a join takes its two allowances times the root of two. Follows from the
  * measures; the shortest piece as in NIMI Dress Making, trade practical, p. 220 (c. 2024, seen as an excerpt).
  *
@@ -60,40 +86,39 @@ const MOST = 10_000;
  * cloth that gives less than what is needed.
  */
 export function biasStrips(input: BiasStripsInput): Result<BiasStripsMade, Refusal> {
-  const { across, along, strip, join, shortest, needed } = input;
+  const { join, needed } = input;
   const wrong = checked(input);
   if (wrong) return bad(wrong);
-  const step = strip * Math.SQRT2;
-  const first = shortest / Math.SQRT2;
-  const all: BiasPiece[] = [];
-  for (let near = first; near + step <= across + along; near += step) {
-    const piece = pieceAt(near, near + step, across, along, strip);
-    // Rounding may take a nanometre off the first and shortest piece.
-    if (piece.short >= shortest - 2) all.push(piece);
+  const lay = layOf(input);
+  let best: { readonly used: readonly number[]; readonly total: number; readonly start: number } | undefined;
+  let some = false;
+  for (const start of biasStarts(lay)) {
+    const all = biasLinesFrom(start, lay)
+      .map((near) => ({ near, middle: biasLengths(near, lay).middle }))
+      .sort((a, b) => b.middle - a.middle);
+    some ||= all.length > 0;
+    const used: number[] = [];
+    let total = 0;
+    for (const { near, middle } of all) {
+      if (needed !== undefined && total >= needed) break;
+      total += middle - (used.length > 0 ? JOIN_TAKES * join : 0);
+      used.push(near);
+    }
+    if (used.length === 0 || (needed !== undefined && total < needed)) continue;
+    // A gain of less than a hair is not worth another beginning.
+    const better =
+      !best || (needed === undefined ? total > best.total + 1000 : used.length < best.used.length);
+    if (better) best = { used, total, start };
   }
-  if (all.length === 0) {
-    const cure = 'Give a larger piece of cloth, a narrower strip, or allow shorter pieces.';
-    return bad(refusal('shortest', 'No strip from this cloth is long enough.', cure));
-  }
-  all.sort((a, b) => b.middle - a.middle);
-  const lost = 2 * Math.SQRT2 * join;
-  const used: BiasPiece[] = [];
-  let total = 0;
-  for (const piece of all) {
-    if (needed !== undefined && total >= needed) break;
-    total += piece.middle - (used.length > 0 ? lost : 0);
-    used.push(piece);
-  }
-  if (needed !== undefined && total < needed) {
-    const cure = 'Give a larger piece of cloth, a narrower strip, or allow shorter pieces.';
-    return bad(refusal('needed', 'The cloth does not give so long a strip.', cure));
-  }
+  const cure = 'Give a larger piece of cloth, a narrower strip, or allow shorter pieces.';
+  if (!some) return bad(refusal('shortest', 'No strip from this cloth is long enough.', cure));
+  if (!best) return bad(refusal('needed', 'The cloth does not give so long a strip.', cure));
   return good({
-    pieces: used,
-    total: nm(total),
-    joins: used.length - 1,
-    first: nm(first),
-    step: nm(step),
+    pieces: best.used.map((near) => pieceAt(near, lay)),
+    total: nm(best.total),
+    joins: best.used.length - 1,
+    first: nm(best.start),
+    step: nm(lay.step),
     assumed: ['The length is along the middle of the strip; its two ends are slanted.'],
   });
 }
@@ -106,7 +131,7 @@ export function biasCloth(
   const wrong = checked({ ...input, along: strip });
   if (wrong) return bad(wrong);
   // Every piece brings at least the shortest piece less one join, so this much is always enough.
-  const pieces = Math.ceil(needed / (shortest - 2 * Math.SQRT2 * join)) + 4;
+  const pieces = Math.ceil(needed / (shortest - JOIN_TAKES * join)) + 4;
   let enough = add(across, times(strip, 2 * pieces), times(shortest, 4));
   if ((across + enough) / (strip * Math.SQRT2) > MOST) {
     return bad(refusal('needed', 'This is more than 10 000 strips.', 'Give a length for one piece of work.'));
@@ -117,10 +142,11 @@ export function biasCloth(
   let short = 0;
   while (enough - short > 1) {
     const middle = nm((enough + short) / 2);
-    const tried = biasStrips({ ...input, along: middle });
-    if (tried.ok) [enough, best] = [middle, tried.value];
+    if (mostFrom({ ...input, along: middle }) >= needed) enough = middle;
     else short = middle;
   }
+  const made = biasStrips({ ...input, along: enough });
+  if (made.ok) best = made.value;
   return good({ ...best, along: enough });
 }
 
@@ -130,7 +156,7 @@ function checked(input: BiasStripsInput): Refusal | undefined {
   if (along <= 0) return refusal('along', 'The cloth has no length.', 'Give a length above zero.');
   if (strip <= 0) return refusal('strip', 'The strip has no width.', 'Give a width above zero.');
   if (join < 0) return refusal('join', 'The allowance of the joins is below zero.', 'Give zero or more.');
-  if (shorter(shortest, nm(1)) || shortest <= 2 * Math.SQRT2 * join) {
+  if (shorter(shortest, nm(1)) || shortest <= JOIN_TAKES * join) {
     return refusal(
       'shortest',
       'The joins would use up the shortest piece.',
@@ -144,20 +170,13 @@ function checked(input: BiasStripsInput): Refusal | undefined {
   return undefined;
 }
 
-/** The strip between the lines across + along = `near` and = `far`, its ends trimmed to a thread. */
-function pieceAt(near: number, far: number, across: number, along: number, strip: number): BiasPiece {
-  // Distance along the line, from where it would cross the diagonal through the corner.
-  const end = (s: number) => (s <= across ? s : 2 * across - s) / Math.SQRT2;
-  const start = (s: number) => (s <= along ? -s : s - 2 * along) / Math.SQRT2;
-  const middle = Math.max(end(near), end(far)) - Math.min(start(near), start(far)) - strip;
-  const parallel = end(far) >= end(near) === start(far) >= start(near);
+/** The strip whose first line crosses across + along = `near`, its ends trimmed to a thread. */
+function pieceAt(near: number, lay: BiasLay): BiasPiece {
+  const { across, along, step } = lay;
+  const { middle, short } = biasLengths(near, lay);
   const line = (s: number): readonly [OnCloth, OnCloth] => [
     { across: nm(Math.min(s, across)), along: nm(Math.max(0, s - across)) },
     { across: nm(Math.max(0, s - along)), along: nm(Math.min(s, along)) },
   ];
-  return {
-    lines: [line(near), line(far)],
-    middle: nm(middle),
-    short: nm(parallel ? middle : middle - strip),
-  };
+  return { lines: [line(near), line(near + step)], middle: nm(middle), short: nm(short) };
 }

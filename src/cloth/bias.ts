@@ -4,7 +4,7 @@ import type { Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { memory, published, type Source } from './source.ts';
 
-/** Turnings of a band, where they are not given: 1/4 in each. */
+/** Each turning of a bias band, facing or piping, unless said otherwise. */
 export const BAND_TURN: Sourced<Length> = {
   value: inches(1, 4),
   source: published('Clothing for Women, Baldt', '1916', 'constructive processes 4; seen as an excerpt'),

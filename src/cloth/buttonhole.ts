@@ -1,5 +1,6 @@
 import { add, inches, type Length, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
+import type { Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { published, type Source } from './source.ts';
 
@@ -28,6 +29,26 @@ const bulletin = published(
   'Size and placement; seen as an excerpt',
 );
 
+/** On bulky cloth a buttonhole is longer than the diameter and thickness of its button by this much. */
+export const BULKY_MORE: Sourced<Length> = { value: inches(1, 8), source: bulletin };
+/** A buttonhole is longer than half the way round its button by this much. */
+export const TAPE_MORE: Sourced<Length> = {
+  value: inches(1, 8),
+  source: published(
+    'Machine Buttonholes Made Easy, Guide C-231, Haynes',
+    'undated',
+    'p. 2; seen as an excerpt',
+  ),
+};
+/**
+ * The buttonhole of a ball button is longer than its diameter.
+ * @unit times
+ */
+export const BALL_TIMES: Sourced<number> = {
+  value: 5 / 4,
+  source: published('Textiles and Clothing, Watson', '1907', 'Fastenings: making button holes'),
+};
+
 /**
  * How long to make a buttonhole. Sew one on a scrap first and try the button: the rule is only where to begin.
  * Refused: a measure of zero or less; a thickness more than twice the diameter, which is a slip.
@@ -37,21 +58,17 @@ export function buttonholeLength(button: HoleRule): Result<HoleLength, Refusal> 
   if (button.rule === 'tape') {
     if (button.round <= 0) return bad(refusal('round', 'The way round the button is zero or less.', above));
     return good({
-      length: add(times(button.round, 1 / 2), inches(1, 8)),
+      length: add(times(button.round, 1 / 2), TAPE_MORE.value),
       says: 'Half the way round the button, and 1/8 in',
-      source: published(
-        'Machine Buttonholes Made Easy, Guide C-231, Haynes',
-        'undated',
-        'p. 2; seen as an excerpt',
-      ),
+      source: TAPE_MORE.source,
     });
   }
   if (button.diameter <= 0) return bad(refusal('diameter', 'The diameter is zero or less.', above));
   if (button.rule === 'ball') {
     return good({
-      length: times(button.diameter, 5 / 4),
+      length: times(button.diameter, BALL_TIMES.value),
       says: 'One and a quarter times the ball',
-      source: published('Textiles and Clothing, Watson', '1907', 'Fastenings: making button holes'),
+      source: BALL_TIMES.source,
     });
   }
   const { diameter, thickness } = button;
@@ -62,7 +79,7 @@ export function buttonholeLength(button: HoleRule): Result<HoleLength, Refusal> 
   return button.rule === 'flat'
     ? good({ length: add(diameter, thickness), says: 'Diameter and thickness', source: bulletin })
     : good({
-        length: add(diameter, thickness, inches(1, 8)),
+        length: add(diameter, thickness, BULKY_MORE.value),
         says: 'Diameter and thickness, and 1/8 in for bulky cloth',
         source: bulletin,
       });

@@ -8,23 +8,24 @@ import { type Checked, type ClothPiece, checkPiece } from './cloth-needed-pieces
 import type { Turn } from './laid-piece.ts';
 import { findLayout } from './layout-search.ts';
 import { type Refusal, refusal } from './refusal.ts';
-import { memory, practice, published } from './source.ts';
+import { MOST_SHRINKAGE } from './shrinkage.ts';
+import { memory, practice, published, type Source } from './source.ts';
 
 export type { ClothPiece } from './cloth-needed-pieces.ts';
 
-/** What is sold is a multiple of this, unless said otherwise: 5 cm. */
+/** Cloth is sold by this length, unless said otherwise. */
 export const SOLD_BY: Sourced<Length> = { value: mm(50), source: practice };
 /** How long the search goes on, in slices compared: 30 to 60 ms for a dozen pieces where it was measured. */
-export const SEARCH = 3_000_000;
-/** Cloth that would lose more than this of its length is not what was meant. */
-const MOST_SHRINKAGE = 0.5;
+const SEARCH = 3_000_000;
 
-const NAP = published(
+/** A nap runs down the garment, that of velvet and velveteen up, and all pieces lie one way. */
+export const NAP: Source = published(
   'Textiles and Clothing, Watson',
   '1907',
   'Cutting: nap down, velvet and velveteen up; all one way',
 );
-const MATCHING = published(
+/** Figures that must match at the seams take more cloth. */
+export const MATCHING: Source = published(
   'The New Dressmaker, Butterick',
   '1921',
   'p. 35, matching figures, seen as an excerpt',
@@ -212,7 +213,7 @@ function checkCloth(input: ClothNeededInput): Refusal | undefined {
       'No cloth is left between the selvages.',
       'Give a wider cloth or a smaller margin.',
     );
-  if (!(shrinkage >= 0 && shrinkage < MOST_SHRINKAGE))
+  if (!(shrinkage >= 0 && shrinkage < MOST_SHRINKAGE.value))
     return refusal(
       'shrinkage',
       'Cloth does not shrink by this.',

@@ -2,15 +2,29 @@ import { inches, type Length, ratio, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { type Advice, advise, type Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
-import { practice, published } from './source.ts';
+import { memory, practice, published } from './source.ts';
 
-/** Buttons are sized in lines, 40 to the inch. */
+/**
+ * Button sizes are given in lines, and so many lines are an inch.
+ * @unit lines
+ */
 export const LINES_PER_INCH: Sourced<number> = {
   value: 40,
   source: published('Sizes, Inc., entry Buttons', 'undated', '40 line is 1 in; seen as an excerpt'),
 };
-/** The circle of cloth is twice as wide as the button. */
+/**
+ * The circle of cloth that covers a button is wider than the button.
+ * @unit times
+ */
 export const COVER: Sourced<number> = { value: 2, source: practice };
+/**
+ * No button is smaller or larger than these.
+ * @unit lines
+ */
+export const BUTTON_LINES: Sourced<readonly [least: number, most: number]> = {
+  value: [8, 120],
+  source: memory,
+};
 
 /** A button covered with cloth. */
 export interface CoveredButtonInput {
@@ -36,7 +50,8 @@ export interface CoveredButtonMade {
  * Refused: lines not from 8 to 120, which no button has; a cloth below zero or thicker than a quarter of the form.
  */
 export function coveredButton({ lines, cloth }: CoveredButtonInput): Result<CoveredButtonMade, Refusal> {
-  if (!(lines >= 8 && lines <= 120))
+  const [least, most] = BUTTON_LINES.value;
+  if (!(lines >= least && lines <= most))
     return bad(refusal('lines', 'No button is of this size.', 'Give 8 to 120 lines; 40 lines is 1 in.'));
   const form = inches(lines, LINES_PER_INCH.value);
   const thick = cloth ?? times(form, 0);

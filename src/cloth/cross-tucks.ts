@@ -1,20 +1,13 @@
 import { bad, good, type Result } from '../length/result.ts';
-import { clipLine, clipToPieces, directionOf, type Line, type Stretch } from '../shape/clip.ts';
+import { clipLine, directionOf, type Line, type Stretch } from '../shape/clip.ts';
 import { type Polygon, pointOf } from '../shape/flatten.ts';
 import { distance } from '../shape/measure.ts';
 import type { Point } from '../shape/outline.ts';
-import { acrossOf, type FoldMap, movedAcross, openMap, type TuckFamily } from './fold-map.ts';
+import { acrossOf, type FoldMap, openMap, type TuckFamily } from './fold-map.ts';
+import { LEAST_CROSSING } from './lattice.ts';
 import { openOutline } from './open-outline.ts';
 import { type Refusal, refusal } from './refusal.ts';
-import type { TuckMarks } from './tucks.ts';
-
-/** A line to mark: a run of points, more than one run where the piece is hollow. */
-export interface MarkedLine {
-  /** Number of the tuck from the datum, from 0. */
-  readonly tuck: number;
-  readonly line: 'first stitching' | 'fold' | 'second stitching';
-  readonly runs: readonly (readonly Point[])[];
-}
+import { lineAt, linesOf, type MarkedLine, straightLines } from './tuck-lines.ts';
 
 /** What {@link crossTucks} gives back. */
 export interface CrossTucksMade {
@@ -29,28 +22,6 @@ export interface CrossTucksMade {
   /** True where the two cross at right angles, so that both can be marked with a ruler beforehand. */
   readonly square: boolean;
   readonly assumed: readonly string[];
-}
-
-const lineAt = (family: TuckFamily, flat: number): Line => ({
-  through: movedAcross(family, family.datum, flat),
-  angle: family.across + 90,
-});
-
-const linesOf = (mark: TuckMarks) =>
-  [
-    ['first stitching', mark.firstStitching],
-    ['fold', mark.fold],
-    ['second stitching', mark.secondStitching],
-  ] as const;
-
-function straightLines(map: FoldMap, cloth: Polygon): MarkedLine[] {
-  return map.marks.flatMap((mark, tuck) =>
-    linesOf(mark).map(([line, flat]) => ({
-      tuck,
-      line,
-      runs: clipToPieces(cloth, lineAt(map.family, flat)).map(({ from, to }) => [from, to]),
-    })),
-  );
 }
 
 const inLine = (a: Point, b: Point, c: Point): boolean =>
@@ -104,7 +75,7 @@ export function crossTucks(input: {
 }): Result<CrossTucksMade, Refusal> {
   const { first, second, outline } = input;
   const [a, b] = [directionOf(first.across), directionOf(second.across)];
-  if (Math.abs(a.x * b.y - a.y * b.x) < Math.sin((5 * Math.PI) / 180)) {
+  if (Math.abs(a.x * b.y - a.y * b.x) < Math.sin((LEAST_CROSSING.value * Math.PI) / 180)) {
     return bad(
       refusal(
         'second',

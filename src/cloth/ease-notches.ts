@@ -2,9 +2,9 @@ import { inches, type Length, longest, nm, ratio, shortest, times } from '../len
 import { bad, good, type Result } from '../length/result.ts';
 import type { Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
-import { geometry, memory, published } from './source.ts';
+import { geometry, memory, published, type Source } from './source.ts';
 
-/** Notches come 1/4 to 1/2 in apart; closer where the seam curves more. */
+/** Notches or clips of a curved seam come this far apart, closer where it curves more. */
 export const NOTCHES_APART: Sourced<readonly [least: Length, most: Length]> = {
   value: [inches(1, 4), inches(1, 2)],
   source: published(
@@ -13,7 +13,7 @@ export const NOTCHES_APART: Sourced<readonly [least: Length, most: Length]> = {
     'p. 452; seen as an excerpt',
   ),
 };
-/** One notch may open or take up this much at the raw edge before the curve turns into corners. */
+/** One notch may open or take up this much at the raw edge; with more the curve turns into corners. */
 export const NOTCH_GAP: Sourced<Length> = { value: inches(1, 8), source: memory };
 /** A notch stops this far from the stitching. */
 export const SHORT_OF_SEAM: Sourced<Length> = { value: inches(1, 16), source: memory };
@@ -43,8 +43,8 @@ export interface EaseNotchesMade {
   readonly assumed: readonly string[];
 }
 
-/** Where the amount comes from: the raw edge differs from the seam by allowance / radius. */
-export const GAP_SOURCE = geometry;
+/** Along a curve the raw edge differs from the seam by the part that the allowance is of the radius. */
+export const GAP_SOURCE: Source = geometry;
 
 /**
  * Notches for a curved seam. Over a stretch `s` the raw edge differs from the seam by s x allowance / radius; the

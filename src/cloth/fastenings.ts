@@ -5,7 +5,7 @@ import { type Refusal, refusal } from './refusal.ts';
 import { published, type Source } from './source.ts';
 import { type Spaced, type SpacingInput, spaced } from './spacing.ts';
 
-/** A horizontal hole begins 1/8 in past the centre line, towards the edge, so that the button rests on the line. */
+/** A horizontal buttonhole begins this far past the centre line, so that the button rests on the line. */
 export const PAST_CENTRE: Sourced<Length> = {
   value: inches(1, 8),
   source: published(
@@ -14,7 +14,7 @@ export const PAST_CENTRE: Sourced<Length> = {
     'markings; seen as an excerpt',
   ),
 };
-/** In a vertical hole the button rests within 1/8 in of its top; taken as 1/8 in. */
+/** In a vertical buttonhole the button rests this far below the top at the most. */
 export const BELOW_TOP: Sourced<Length> = {
   value: inches(1, 8),
   source: published(
@@ -23,8 +23,10 @@ export const BELOW_TOP: Sourced<Length> = {
     'Closures; seen as an excerpt',
   ),
 };
-/** Cloth beyond the centre line should be at least half a button and 1/4 in. */
+/** Cloth should reach beyond the centre line by half the button and at least this much. */
 export const BEYOND_BUTTON: Sourced<Length> = { value: inches(1, 4), source: BELOW_TOP.source };
+/** Cloth need not reach beyond the centre line by half the button and more than this. */
+export const MOST_BEYOND_BUTTON: Sourced<Length> = { value: inches(1, 2), source: PAST_CENTRE.source };
 
 /** Holes and buttons on a band. `along` counts down the opening from its top, `across` outwards from the centre line. */
 export interface FasteningsInput extends SpacingInput {
@@ -77,7 +79,7 @@ export function lapFor(diameter: Length): Result<LapMade, Refusal> {
   const half = times(diameter, 1 / 2);
   return good({
     least: add(half, BEYOND_BUTTON.value),
-    most: add(half, inches(1, 2)),
+    most: add(half, MOST_BEYOND_BUTTON.value),
     source: PAST_CENTRE.source,
   });
 }

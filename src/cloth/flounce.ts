@@ -14,6 +14,8 @@ export interface FlounceInput {
   /** Allowances at the top and at the hem; see `circleFrill`. */
   readonly allowance: Length;
   readonly hem: Length;
+  /** Allowance on each side of the slit in each ring. Zero if not given. */
+  readonly slit?: Length;
   /** True for a flounce that goes all the way round, whose last ring joins the first. */
   readonly closed?: boolean;
 }
@@ -41,7 +43,7 @@ export interface RingPart {
  * Refused: a bottom no longer than the top, which is a straight strip; what `circleFrill` refuses.
  */
 export function flounce(input: FlounceInput): Result<FlounceMade, Refusal> {
-  const { top, bottom, depth, allowance, hem, closed = false } = input;
+  const { top, bottom, depth, allowance, hem, slit, closed = false } = input;
   if (top <= 0) return bad(refusal('top', 'The seam has no length.', 'Give a length above zero.'));
   if (depth <= 0) return bad(refusal('depth', 'The flounce has no depth.', 'Give a depth above zero.'));
   if (bottom <= top) {
@@ -54,7 +56,14 @@ export function flounce(input: FlounceInput): Result<FlounceMade, Refusal> {
     );
   }
   const circles = (bottom - top) / (2 * Math.PI * depth);
-  const frill = circleFrill({ seam: top, depth, circles, allowance, hem });
+  const frill = circleFrill({
+    seam: top,
+    depth,
+    circles,
+    allowance,
+    hem,
+    ...(slit === undefined ? {} : { slit }),
+  });
   if (!frill.ok) {
     // Neither a seam nor a number of circles is an input here.
     const { field, wrong } = frill.error;

@@ -4,9 +4,15 @@ import { type Advice, advise, type Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { memory, practice, published } from './source.ts';
 
-/** A ruffle strip is two and a half times as long as its place, unless said otherwise. */
+/**
+ * A ruffle strip is longer than its place, unless said otherwise.
+ * @unit times
+ */
 export const FULLNESS: Sourced<number> = { value: 2.5, source: practice };
-/** Outside this a ruffle looks skimped or will not draw up; still possible. */
+/**
+ * With less fullness a ruffle looks skimped, and with more it is hard to draw up.
+ * @unit times
+ */
 export const USUAL_FULLNESS: Sourced<readonly [least: number, most: number]> = {
   value: [1.25, 3],
   source: published(
@@ -22,7 +28,10 @@ const baldt = (part: string) =>
   published('Clothing for Women, Baldt', '1916', `constructive processes ${part}; seen as an excerpt`);
 const butterick = published('The New Dressmaker, Butterick', '1921', 'ch. 28, p. 137; seen as an excerpt');
 
-/** Published fullness, from the least to the most; a bias ruffle needs less than a straight one of the same book. */
+/**
+ * Published fullness for what is gathered; a bias ruffle needs less than a straight one.
+ * @unit times
+ */
 export const FULLNESS_FOR: Readonly<Record<Gathered, Sourced<readonly [least: number, most: number]>>> = {
   'straight ruffle': { value: [4 / 3, 3 / 2], source: baldt('4') },
   'bias ruffle': { value: [5 / 4, 4 / 3], source: baldt('5') },
@@ -40,15 +49,27 @@ export function fullnessFor(gathered: Gathered): Sourced<number> {
   return { value: (value[0] + value[1]) / 2, source };
 }
 
-/** Two gathering rows 1/4 in apart inside the allowance. */
+/** Two gathering rows lie this far from each other, both inside the allowance. */
 export const ROWS_APART: Sourced<Length> = {
   value: inches(1, 4),
   source: published('Sewing Technique: Straight Ruffle (handout)', 'after 2010', 'seen as an excerpt'),
 };
-/** The row nearer the seam lies 1/8 in from it, in the allowance. */
+/** The gathering row nearer the seam lies this far from it, in the allowance. */
 export const ROW_FROM_SEAM: Sourced<Length> = { value: inches(1, 8), source: memory };
-/** Thread left hanging at each end of a row, to hold while drawing up. */
+/** Thread hangs out this far at each end of a gathering row, to hold while drawing up. */
 export const THREAD_END: Sourced<Length> = { value: mm(100), source: memory };
+/**
+ * Fullness outside this is taken for a slip.
+ * @unit times
+ */
+export const POSSIBLE_FULLNESS: Sourced<readonly [least: number, most: number]> = {
+  value: [1, 10],
+  source: memory,
+};
+
+/** Can a strip be this many times as long as its place? */
+export const isFullness = (fullness: number): boolean =>
+  fullness >= POSSIBLE_FULLNESS.value[0] && fullness <= POSSIBLE_FULLNESS.value[1];
 
 /** A gathered strip and the edge that it is set to. */
 export interface GathersInput {
@@ -102,7 +123,7 @@ export interface GathersMade {
 export function gathers(input: GathersInput): Result<GathersMade, Refusal> {
   const { place, clothWidth, join, allowance, ring = false, parts = 4, fullness = FULLNESS.value } = input;
   if (place <= 0) return bad(refusal('place', 'The seam has no length.', 'Give a length above zero.'));
-  if (!(fullness >= 1 && fullness <= 10)) {
+  if (!isFullness(fullness)) {
     return bad(
       refusal(
         'fullness',

@@ -5,12 +5,18 @@ import { DOT_LIMIT, type Dots, pressLimit } from './press-heat.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { memory, practice, published, type Source } from './source.ts';
 
-/** Usual heat for fusing, in degrees Celsius, where the material has no instructions. */
+/**
+ * Usual heat for fusing, where the maker of the interfacing gives none.
+ * @unit °C
+ */
 export const FUSING_DEGREES: Sourced<number> = {
   value: 150,
   source: published('NIMI Dress Making, Trade Theory', 'about 2024', 'p. 145, about 150; seen as an excerpt'),
 };
-/** Seconds to hold the iron still on one place, where the material has no instructions. */
+/**
+ * The iron is held still on one place for so long, where the maker of the interfacing does not say.
+ * @unit seconds
+ */
 export const FUSING_SECONDS: Sourced<number> = { value: 10, source: memory };
 /** Interfacing is lighter than the cloth or about equal, never heavier. */
 export const WEIGHT_RULE: Source = published(
@@ -18,23 +24,36 @@ export const WEIGHT_RULE: Source = published(
   'undated',
   'choice of weight; seen as an excerpt',
 );
-const FOLDER = published(
+/** Interfacing is woven for woven cloth and knit for knit, with the same give and care. */
+export const SAME_KIND: Source = published(
   'Choosing and Using Interfacing, Extension Folder 341, Ingels',
   '1977',
   'woven with woven, knit with knit, same give and care; seen as an excerpt',
 );
-const SAMPLE = published(
+/** Fusing is decided on only after a sample. */
+export const SAMPLE_FIRST: Source = published(
   'Interfacings, EM014, Washington State University Extension',
   'undated',
   'fusible only after a test sample; seen as an excerpt',
 );
-/** Heats outside this are a slip: an iron does not fuse below, nor go above. */
-const IRON: Sourced<readonly [least: number, most: number]> = { value: [80, 230], source: memory };
+/**
+ * An iron that fuses is as hot as this; other figures are taken for a slip.
+ * @unit °C
+ */
+export const IRON_HEAT: Sourced<readonly [least: number, most: number]> = {
+  value: [80, 230],
+  source: memory,
+};
+/**
+ * Longer than this an iron does not stay on one place; more is taken for a slip.
+ * @unit seconds
+ */
+export const LONGEST_PRESS: Sourced<number> = { value: 120, source: memory };
 
 /** What is stiffened. */
 export type InterfacedPart = 'collar' | 'cuff' | 'band' | 'buttonholes' | 'facing' | 'hem';
-/** A part that should stand takes interfacing of the cloth's own weight; the others take the next lighter. */
-const STANDS: Sourced<ReadonlySet<InterfacedPart>> = {
+/** These parts should stand, so they take interfacing as heavy as the cloth; the others take the next lighter. */
+export const STANDS: Sourced<ReadonlySet<InterfacedPart>> = {
   value: new Set<InterfacedPart>(['collar', 'cuff', 'band']),
   source: practice,
 };
@@ -81,8 +100,8 @@ export function interfacing(input: InterfacingInput): Result<InterfacingMade, Re
   const { weight, knit, care, part, surface = 'smooth', held, instructions } = input;
   const degrees = instructions?.degrees ?? FUSING_DEGREES.value;
   const seconds = instructions?.seconds ?? FUSING_SECONDS.value;
-  const [least, most] = IRON.value;
-  if (!(degrees >= least && degrees <= most && seconds > 0 && seconds <= 120)) {
+  const [least, most] = IRON_HEAT.value;
+  if (!(degrees >= least && degrees <= most && seconds > 0 && seconds <= LONGEST_PRESS.value)) {
     const cure = 'Give 80 to 230 °C and up to 120 seconds.';
     return bad(refusal('instructions', 'An iron cannot follow these instructions.', cure));
   }
@@ -103,9 +122,9 @@ export function interfacing(input: InterfacingInput): Result<InterfacingMade, Re
       ? 'As asked.'
       : (conflict ?? spoilt ?? 'The cloth bears the heat and its surface is smooth.');
   const advice: Advice[] = [
-    advise('Try it on a sample of the cloth first, and let the sample cool before judging it.', SAMPLE),
+    advise('Try it on a sample of the cloth first, and let the sample cool before judging it.', SAMPLE_FIRST),
     advise('The instructions of the interfacing’s maker go above these figures.', practice),
-    advise('Wash and dry it as the garment will be; both must shrink alike.', FOLDER),
+    advise('Wash and dry it as the garment will be; both must shrink alike.', SAME_KIND),
   ];
   if (fused) {
     advice.push(

@@ -4,7 +4,9 @@ import { clipLine, directionOf, type Line, pointAlong, type Stretch } from '../s
 import { type Polygon, pointOf } from '../shape/flatten.ts';
 import { insetPolygon } from '../shape/inset.ts';
 import type { Point } from '../shape/outline.ts';
+import type { Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
+import { memory } from './source.ts';
 
 /** Parallel lines of a lattice. */
 export interface LatticeFamily {
@@ -47,6 +49,11 @@ export interface LatticeMade {
   readonly assumed: readonly string[];
 }
 
+/**
+ * Two directions of lines or tucks closer together than this hardly cross, and are refused.
+ * @unit degrees
+ */
+export const LEAST_CROSSING: Sourced<number> = { value: 5, source: memory };
 const MOST_LINES = 20_000;
 const NEAR = 1; // nanometre
 
@@ -160,7 +167,7 @@ export function lattice(input: {
   }
   const [a, b] = [directionOf(one.angle), directionOf(two.angle)];
   const sine = a.x * b.y - a.y * b.x;
-  if (Math.abs(sine) < Math.sin((5 * Math.PI) / 180)) {
+  if (Math.abs(sine) < Math.sin((LEAST_CROSSING.value * Math.PI) / 180)) {
     return bad(
       refusal(
         'families',

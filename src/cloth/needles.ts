@@ -16,11 +16,33 @@ export interface SewnCloth {
 
 const system = published('Needle Number System (trade technical article)', 'undated', 'seen as an excerpt');
 
-/** Needle for a weight of cloth, in hundredths of a millimetre of the blade. */
+/**
+ * Needle for a weight of cloth, by its metric number: the blade in hundredths of a millimetre.
+ * @unit metric
+ * @each {} cloth
+ */
 export const NEEDLE_BY_WEIGHT: Sourced<Readonly<Record<Weight, number>>> = {
   value: { sheer: 60, light: 70, medium: 80, heavy: 90, 'very heavy': 100 },
   source: system,
 };
+/**
+ * The rule between the two numbers of a needle holds within these.
+ * @unit metric
+ */
+export const NEEDLE_RANGE: Sourced<readonly [least: number, most: number]> = {
+  value: [60, 110],
+  source: system,
+};
+/**
+ * The other number of a metric needle 60.
+ * @unit
+ */
+export const FIRST_NEEDLE: Sourced<number> = { value: 8, source: system };
+/**
+ * The other number grows by one for so many hundredths of a millimetre.
+ * @unit metric
+ */
+export const NEEDLE_STEP: Sourced<number> = { value: 5, source: system };
 /** A ball point goes between the loops of a knit and does not cut them. */
 export const BALL_POINT: Source = practice;
 const WEIGHTS: readonly Weight[] = ['sheer', 'light', 'medium', 'heavy', 'very heavy'];
@@ -41,7 +63,8 @@ export interface Needle {
  * Refused: a metric number outside 60 to 110, or not of five, where the rule does not hold.
  */
 export function otherNumber(metric: number): Result<number, Refusal> {
-  if (!(metric >= 60 && metric <= 110) || metric % 5 !== 0) {
+  const [least, most] = NEEDLE_RANGE.value;
+  if (!(metric >= least && metric <= most) || metric % NEEDLE_STEP.value !== 0) {
     return bad(
       refusal(
         'metric',
@@ -50,7 +73,7 @@ export function otherNumber(metric: number): Result<number, Refusal> {
       ),
     );
   }
-  return good((metric - 60) / 5 + 8);
+  return good((metric - least) / NEEDLE_STEP.value + FIRST_NEEDLE.value);
 }
 
 /**

@@ -6,7 +6,11 @@ import { published } from './source.ts';
 /** Dots in the iron of a care label; 0 is an iron crossed out. */
 export type Dots = 0 | 1 | 2 | 3;
 
-/** Hottest sole plate for one, two and three dots, in degrees Celsius. */
+/**
+ * Hottest sole plate for the dots in the iron of a care label.
+ * @unit °C
+ * @each dots: {}
+ */
 export const DOT_LIMIT: Sourced<Readonly<Record<1 | 2 | 3, number>>> = {
   value: { 1: 110, 2: 150, 3: 200 },
   source: published('ISO 3758, Textiles: care labelling code', '2012', 'iron symbols; figures from memory'),

@@ -4,7 +4,7 @@ import type { Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { memory } from './source.ts';
 
-/** A hole is this much longer than the ribbon is wide. */
+/** A hole for a ribbon is longer than the ribbon is wide by this much. */
 export const RIBBON_EASE: Sourced<Length> = { value: mm(2), source: memory };
 
 /** Rows of buttonholes round a tube, such as a cuff or a stocking top, for ribbons to run in and out. */

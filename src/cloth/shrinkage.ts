@@ -1,6 +1,14 @@
 import { type Length, nm } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
+import type { Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
+import { memory } from './source.ts';
+
+/**
+ * Cloth that would lose more than this part of its length is not what was meant.
+ * @unit part
+ */
+export const MOST_SHRINKAGE: Sourced<number> = { value: 0.5, source: memory };
 
 /**
  * Cloth to buy so that `needed` is left when it has shrunk by the part `shrinks`: N / (1 - s). Rounded up, so that it is
@@ -20,7 +28,7 @@ export function beforeShrinking(needed: Length, shrinks: number): Result<Length,
 export function shrunk(before: Length, after: Length): Result<number, Refusal> {
   if (before <= 0) return bad(refusal('before', 'The sample has no length.', 'Give a length above zero.'));
   const part = (before - after) / before;
-  return part >= 0 && part <= 0.5
+  return part >= 0 && part <= MOST_SHRINKAGE.value
     ? good(part)
     : bad(
         refusal(
@@ -32,6 +40,6 @@ export function shrunk(before: Length, after: Length): Result<number, Refusal> {
 }
 
 const checked = (shrinks: number): Refusal | undefined =>
-  shrinks >= 0 && shrinks <= 0.5
+  shrinks >= 0 && shrinks <= MOST_SHRINKAGE.value
     ? undefined
     : refusal('shrinks', 'A cloth does not shrink so.', 'Give 0 to 0.5; 0.05 is 5 in the hundred.');

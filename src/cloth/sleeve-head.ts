@@ -1,10 +1,14 @@
 import { add, type Length, nm, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { type Advice, advise, type Sourced } from './advice.ts';
+import { isFullness } from './gathers.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { memory, practice } from './source.ts';
 
-/** The head reaches over this part of the cap's seam, unless said otherwise. */
+/**
+ * A sleeve head reaches over this part of the seam of the cap, unless said otherwise.
+ * @unit part
+ */
 export const HEAD_PART: Sourced<number> = { value: 1 / 2, source: memory };
 
 /** A folded strip inside the top of a sleeve that holds its cap up. */
@@ -51,7 +55,7 @@ export function sleeveHead(input: SleeveHeadInput): Result<SleeveHeadMade, Refus
     const cure = 'Measure along the cap from the front underarm.';
     return bad(refusal('toShoulder', 'The shoulder mark is not on the seam.', cure));
   }
-  if (!(fullness >= 1 && fullness <= 10))
+  if (!isFullness(fullness))
     return bad(
       refusal('fullness', 'The strip cannot be set to its place.', 'Give 1 to 10; 1 is a flat strip.'),
     );

@@ -17,33 +17,64 @@ export interface Stitch {
   readonly thread: number;
 }
 
-/** Where the thread ratios come from. */
+/** Thread used for each length of seam depends on the stitch type. */
 export const THREAD_RATIOS: Source = published(
   'Estimation of Thread Consumption of Garment, quoting The Technology of Clothing Manufacture, Carr and Latham',
   'undated',
   'table of ratios; seen as an excerpt of a page that reproduces it',
 );
 
-/** Stitch types with the thread each uses; see {@link THREAD_RATIOS}. */
+/**
+ * Thread used for each length of seam, all threads together.
+ * @unit times the seam
+ * @each stitch {}
+ */
+export const THREAD_FOR: Sourced<Readonly<Record<StitchType, number>>> = {
+  value: {
+    101: 4,
+    301: 2.5,
+    304: 7,
+    401: 5.5,
+    406: 18,
+    503: 12,
+    504: 14,
+    512: 18,
+    516: 20,
+    602: 25,
+    605: 28,
+    606: 32,
+  },
+  source: THREAD_RATIOS,
+};
+
+const sews = (type: StitchType, name: string, gives: boolean): Stitch => ({
+  name,
+  gives,
+  thread: THREAD_FOR.value[type],
+});
+/** Stitch types with the thread each uses; see {@link THREAD_FOR}. */
 export const STITCHES: Readonly<Record<StitchType, Stitch>> = {
-  101: { name: 'Single-thread chainstitch', gives: true, thread: 4 },
-  301: { name: 'Lockstitch', gives: false, thread: 2.5 },
-  304: { name: 'Zigzag lockstitch', gives: true, thread: 7 },
-  401: { name: 'Two-thread chainstitch', gives: true, thread: 5.5 },
-  406: { name: 'Two-needle coverstitch', gives: true, thread: 18 },
-  503: { name: 'Two-thread overedge', gives: true, thread: 12 },
-  504: { name: 'Three-thread overedge', gives: true, thread: 14 },
-  512: { name: 'Four-thread overedge', gives: true, thread: 18 },
-  516: { name: 'Chainstitch with overedge', gives: true, thread: 20 },
-  602: { name: 'Two-needle covering stitch', gives: true, thread: 25 },
-  605: { name: 'Three-needle covering stitch', gives: true, thread: 28 },
-  606: { name: 'Flat seaming stitch', gives: true, thread: 32 },
+  101: sews(101, 'Single-thread chainstitch', true),
+  301: sews(301, 'Lockstitch', false),
+  304: sews(304, 'Zigzag lockstitch', true),
+  401: sews(401, 'Two-thread chainstitch', true),
+  406: sews(406, 'Two-needle coverstitch', true),
+  503: sews(503, 'Two-thread overedge', true),
+  504: sews(504, 'Three-thread overedge', true),
+  512: sews(512, 'Four-thread overedge', true),
+  516: sews(516, 'Chainstitch with overedge', true),
+  602: sews(602, 'Two-needle covering stitch', true),
+  605: sews(605, 'Three-needle covering stitch', true),
+  606: sews(606, 'Flat seaming stitch', true),
 };
 
 /** What the row of stitches is for. */
 export type StitchPurpose = 'seam' | 'baste' | 'reinforce' | 'neaten';
 
-/** Length of a stitch for each purpose; a plain seam takes 12 to the inch. */
+/**
+ * Length of a stitch for its purpose; 12 to the inch is 2.1 mm.
+ * @each to {}
+ */
 export const STITCH_LENGTH: Readonly<Record<StitchPurpose, Sourced<Length>>> = {
   seam: {
     value: inches(1, 12),
@@ -70,9 +101,9 @@ export const STITCH_LENGTH: Readonly<Record<StitchPurpose, Sourced<Length>>> = {
     ),
   },
 };
-/** A zigzag this wide gives and still presses open like a plain seam. */
+/** Width of the narrow zigzag that gives and still presses open like a plain seam. */
 export const NARROW_ZIGZAG: Sourced<Length> = { value: mm(0.5), source: memory };
-/** A zigzag that holds a raw edge. */
+/** Width of the zigzag that holds a raw edge. */
 export const EDGE_ZIGZAG: Sourced<Length> = { value: mm(3), source: memory };
 
 /** The cloths that one seam takes, and what the row is for. */

@@ -3,7 +3,17 @@ import { bad, good, type Result } from '../length/result.ts';
 import { type Advice, advise } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { practice } from './source.ts';
-import { BODY_SURVEY, KNEE_BY_CALF, LEGS_DIFFER, type LegInput } from './stretch-leg-measures.ts';
+import {
+  BODY_SURVEY,
+  HIGHEST_ANKLE,
+  KNEE_BASE,
+  KNEE_BY_CALF,
+  KNEE_OF_CALF,
+  KNEE_OF_THIGH,
+  KNEE_UNLIKELY,
+  LEGS_DIFFER,
+  type LegInput,
+} from './stretch-leg-measures.ts';
 
 const NEEDED = [
   'heel',
@@ -37,7 +47,10 @@ export function measuresFit({ measures, footed }: LegInput): Result<true, Refusa
       refusal(at('crotchToHip'), 'The hip lies above the waist.', 'Give less than from waist to crotch.'),
     );
   }
-  if (measures.floorToAnkle !== undefined && measures.floorToAnkle >= measures.kneeToFloor * 0.6) {
+  if (
+    measures.floorToAnkle !== undefined &&
+    measures.floorToAnkle >= measures.kneeToFloor * HIGHEST_ANKLE.value
+  ) {
     return bad(
       refusal(at('floorToAnkle'), 'The ankle lies too near the knee.', 'Measure it just above the bones.'),
     );
@@ -94,10 +107,14 @@ export function legAdvice({ measures, other }: LegInput): Advice[] {
     );
   }
   const [least, most] = KNEE_BY_CALF.value;
-  // A knee from lower thigh and calf by least squares, 118 mm + 0.360 and 0.271 of them; 25.4 mm is two deviations.
-  const expected = lowerThigh === undefined ? undefined : 118e6 + 0.36 * lowerThigh + 0.271 * calf;
+  const expected =
+    lowerThigh === undefined
+      ? undefined
+      : KNEE_BASE.value + KNEE_OF_THIGH.value * lowerThigh + KNEE_OF_CALF.value * calf;
   const unlikely =
-    expected === undefined ? knee < calf * least || knee > calf * most : Math.abs(knee - expected) > 25.4e6;
+    expected === undefined
+      ? knee < calf * least || knee > calf * most
+      : Math.abs(knee - expected) > KNEE_UNLIKELY.value;
   if (unlikely || longer(knee, thigh)) {
     advice.push(
       advise(

@@ -1,6 +1,7 @@
 import { type Advice, advise } from './advice.ts';
 import { practice } from './source.ts';
 import type { Cubic } from './stretch-leg-curves.ts';
+import { BALL_FROM_TIP, FOOT_BEFORE_ANKLE } from './stretch-leg-measures.ts';
 
 /** Levels of a tube foot below the ankle, in nanometres down the draft, and what is said about it. */
 export interface FootTube {
@@ -9,8 +10,6 @@ export interface FootTube {
   readonly tip: number;
   readonly advice: readonly Advice[];
 }
-
-const BALL_FROM_TIP = 0.28; // of the foot's length; common practice, no source
 
 /**
  * A foot as a tube that runs straight on, without a turned heel: as long as the mean of the way over the heel and sole
@@ -24,7 +23,7 @@ export function footTube(
   stretchAlong: number,
 ): FootTube {
   const behind = ankleHeight + footLength;
-  const infront = Math.hypot(ankleHeight, 0.7 * footLength);
+  const infront = Math.hypot(ankleHeight, FOOT_BEFORE_ANKLE.value * footLength);
   const tube = (behind + infront) / 2;
   const at = (part: number): number => ankleLevel + part * (1 - shorten);
   const advice = [
@@ -43,7 +42,7 @@ export function footTube(
   }
   return {
     heel: at(ankleHeight / 2),
-    ball: at(tube - BALL_FROM_TIP * footLength),
+    ball: at(tube - BALL_FROM_TIP.value * footLength),
     tip: at(tube),
     advice,
   };

@@ -2,7 +2,7 @@ import type { Length } from '../length/length.ts';
 import { mm } from '../length/length.ts';
 import type { Outline } from '../shape/outline.ts';
 import type { Advice, Sourced } from './advice.ts';
-import { memory, practice, published } from './source.ts';
+import { memory, practice, published, type Source } from './source.ts';
 import type { ReductionInput } from './stretch.ts';
 
 /** Measures of one leg and the body above it, all on the body, without ease. Girths are whole, not halved. */
@@ -80,20 +80,90 @@ export interface LegMade {
 const SURVEY = '2012 Anthropometric Survey of US Army Personnel (Gordon et al., report TR-15/007)';
 const survey = (where: string) => published(SURVEY, '2014', where);
 
-/** Part of the whole rise that lies behind: middle of men and women. */
+/**
+ * This part of the whole rise lies behind, half way between women and men.
+ * @unit part
+ */
 export const BACK_SHARE: Sourced<number> = {
   value: 0.56,
   source: survey('crotch length, posterior: medians 0.548 women, 0.574 men, computed from the rows'),
 };
-/** Together the two points at the crotch reach this part of the cut hip past the rise, the back twice as far as the front. */
+/**
+ * The two points at the crotch together reach past the rise by this part of the hip as cut.
+ * @unit part
+ */
 export const CROTCH_REACH: Sourced<number> = { value: 0.15, source: practice };
-/** The thigh lies this far below the crotch. */
+/**
+ * Of that reach this part lies at the back, so the back reaches twice as far as the front.
+ * @unit part
+ */
+export const REACH_BEHIND: Sourced<number> = { value: 2 / 3, source: practice };
+/**
+ * The hip lies this part of the way up from the crotch to the waist, unless measured.
+ * @unit part
+ */
+export const HIP_PART: Sourced<number> = { value: 1 / 3, source: practice };
+/**
+ * The hip is drafted within these parts of the way up from the crotch to the waist, above the curve of the crotch.
+ * @unit part
+ */
+export const HIP_WITHIN: Sourced<readonly [least: number, most: number]> = {
+  value: [1 / 4, 0.7],
+  source: practice,
+};
+/**
+ * The ankle lies at this part of the height of the knee, unless measured.
+ * @unit part
+ */
+export const ANKLE_PART: Sourced<number> = { value: 1 / 4, source: memory };
+/**
+ * An ankle measured higher than this part of the height of the knee is taken for a slip.
+ * @unit part
+ */
+export const HIGHEST_ANKLE: Sourced<number> = { value: 0.6, source: memory };
+/**
+ * The thigh is drafted no further below the crotch than this part of the way to the knee.
+ * @unit part
+ */
+export const THIGH_WITHIN: Sourced<number> = { value: 1 / 4, source: practice };
+/**
+ * Of what the waist is narrower than the hip, this part is taken at the front.
+ * @unit part
+ */
+export const WAIST_FRONT: Sourced<number> = { value: 0.4, source: practice };
+/**
+ * A waist that stands higher than this part of the way down to the crotch calls for measuring the rise again.
+ * @unit part
+ */
+export const HIGH_WAIST: Sourced<number> = { value: 1 / 3, source: practice };
+/**
+ * The ball of the foot lies this part of the length of the foot behind the tip.
+ * @unit part
+ */
+export const BALL_FROM_TIP: Sourced<number> = { value: 0.28, source: practice };
+/**
+ * From the front of the ankle to the tip a foot reaches this part of its length.
+ * @unit part
+ */
+export const FOOT_BEFORE_ANKLE: Sourced<number> = { value: 0.7, source: practice };
+/**
+ * The toes are rounded over this part of half the girth at the ball.
+ * @unit part
+ */
+export const TOE_ROUND: Sourced<number> = { value: 0.6, source: practice };
+/** The girth of the thigh lies this far below the crotch. */
 export const THIGH_BELOW: Sourced<Length> = { value: mm(40), source: practice };
-/** The calf is fullest a third of the way from the knee to the ankle. */
+/**
+ * The calf is fullest after this part of the way from the knee to the ankle.
+ * @unit part
+ */
 export const CALF_PART: Sourced<number> = { value: 1 / 3, source: memory };
-/** Legs whose girths differ by more than this are drafted each by itself. */
+/** Legs whose girths differ by more than this are each drafted by themselves. */
 export const LEGS_DIFFER: Sourced<Length> = { value: mm(10), source: practice };
-/** Knee divided by calf, 5th and 95th in a hundred. */
+/**
+ * The girth of the knee against that of the calf, in nine of ten people.
+ * @unit times
+ */
 export const KNEE_BY_CALF: Sourced<readonly [number, number]> = {
   value: [0.931, 1.085],
   source: published(
@@ -102,5 +172,25 @@ export const KNEE_BY_CALF: Sourced<readonly [number, number]> = {
     'body measures of 175 young women, computed from the rows',
   ),
 };
-/** In most people these are larger than those; a few are built otherwise. */
-export const BODY_SURVEY = survey('computed from the rows of 1 986 women and 4 082 men');
+/** In most people the hip is larger than the waist and the lower thigh than the calf; a few are built otherwise. */
+export const BODY_SURVEY: Source = survey('computed from the rows of 1 986 women and 4 082 men');
+
+const women = published(
+  'Johnson, Journal of Statistics and Data Science Education 29(3)',
+  '2021',
+  'body measures of 175 young women; least squares over the rows',
+);
+/** A knee is expected from calf and lower thigh: this length, and a part of each. */
+export const KNEE_BASE: Sourced<Length> = { value: mm(118), source: women };
+/**
+ * The expected knee has this part of the lower thigh in it.
+ * @unit part
+ */
+export const KNEE_OF_THIGH: Sourced<number> = { value: 0.36, source: women };
+/**
+ * The expected knee has this part of the calf in it.
+ * @unit part
+ */
+export const KNEE_OF_CALF: Sourced<number> = { value: 0.271, source: women };
+/** A knee further than this from the expected one, two deviations, calls for measuring it again. */
+export const KNEE_UNLIKELY: Sourced<Length> = { value: mm(25.4), source: women };

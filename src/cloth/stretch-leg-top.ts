@@ -1,4 +1,5 @@
 import { type Cubic, cubicLength, type Spot } from './stretch-leg-curves.ts';
+import { WAIST_FRONT } from './stretch-leg-measures.ts';
 
 /** Finished sizes of the part above the crotch, in nanometres. */
 export interface TopSizes {
@@ -23,7 +24,6 @@ export interface Top {
 
 const ROUND = 0.55; // handles that make nearly a quarter of an ellipse
 const CLOSE = 1000; // 1 micrometre
-const FRONT_PART = 0.4; // of what the waist is narrower than the hip, taken at the front
 
 const down = (from: Spot, hip: Spot): Cubic => {
   const third = (hip.y - from.y) / 3;
@@ -70,7 +70,10 @@ export function legTop(sizes: TopSizes): Top | 'front' | 'back' | 'waist' {
   let apart = sizes.waist;
   for (let round = 0; round < 60; round++) {
     const narrower = sizes.hip - apart;
-    const [xf, xb] = [frontHip.x - FRONT_PART * narrower, backHip.x + (1 - FRONT_PART) * narrower];
+    const [xf, xb] = [
+      frontHip.x - WAIST_FRONT.value * narrower,
+      backHip.x + (1 - WAIST_FRONT.value) * narrower,
+    ];
     const front = raise(xf, frontHip, frontCrotch, rise.front);
     if (front === undefined) return 'front';
     const back = raise(xb, backHip, backCrotch, rise.back);

@@ -11,14 +11,21 @@ import { legAdvice, measuresFit, passing } from './stretch-leg-checks.ts';
 import { type Cubic, mirrored, segmentOf, smoothDown, turned } from './stretch-leg-curves.ts';
 import { footTube, toeCurves } from './stretch-leg-foot.ts';
 import {
+  ANKLE_PART,
   BACK_SHARE,
   CALF_PART,
   CROTCH_REACH,
+  HIGH_WAIST,
+  HIP_PART,
+  HIP_WITHIN,
   type LegInput,
   type LegLevel,
   type LegMade,
   type LevelName,
+  REACH_BEHIND,
   THIGH_BELOW,
+  THIGH_WITHIN,
+  TOE_ROUND,
 } from './stretch-leg-measures.ts';
 import { legTop } from './stretch-leg-top.ts';
 
@@ -26,8 +33,6 @@ const edge = (name: string, curves: readonly Cubic[]): OutlineEdge => ({
   name,
   segments: curves.map(segmentOf),
 });
-
-const TOE_ROUND = 0.6; // of half the girth at the ball: about as round as toes are
 
 const contradicts = (field: string, what: string): Result<never, Refusal> =>
   bad(
@@ -91,21 +96,26 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
   };
   const long = 1 - along;
   const { waistToCrotch, crotchToKnee, kneeToFloor } = measures;
-  const toHip = assume(measures.crotchToHip, waistToCrotch / 3, 'Hip a third of the way up to the waist.');
-  const lowestHip = waistToCrotch / 4;
+  const toHip = assume(
+    measures.crotchToHip,
+    waistToCrotch * HIP_PART.value,
+    'Hip a third of the way up to the waist.',
+  );
+  const [lowest, highest] = HIP_WITHIN.value;
+  const lowestHip = waistToCrotch * lowest;
   if (toHip < lowestHip)
     assumed.push('The hip is drafted a little higher than measured, above the curve of the crotch.');
   const fromFloor = assume(
     measures.floorToAnkle,
-    kneeToFloor / 4,
+    kneeToFloor * ANKLE_PART.value,
     'Ankle at a quarter of the height of the knee.',
   );
   const crotchLevel = waistToCrotch * long;
-  const hipLevel = (waistToCrotch - Math.min(Math.max(toHip, lowestHip), waistToCrotch * 0.7)) * long;
+  const hipLevel = (waistToCrotch - Math.min(Math.max(toHip, lowestHip), waistToCrotch * highest)) * long;
   const knee = crotchLevel + crotchToKnee * long;
   const ankle = knee + (kneeToFloor - fromFloor) * long;
   const calf = knee + CALF_PART.value * (ankle - knee);
-  const thigh = crotchLevel + Math.min(THIGH_BELOW.value, crotchToKnee / 4) * long;
+  const thigh = crotchLevel + Math.min(THIGH_BELOW.value, crotchToKnee * THIGH_WITHIN.value) * long;
   assumed.push('Calf a third of the way from the knee to the ankle; thigh 4 cm below the crotch.');
 
   const wholeRise =
@@ -138,7 +148,7 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
     waist,
     hip,
     crotch,
-    reach: { front: reach / 3, back: (reach * 2) / 3 },
+    reach: { front: reach * (1 - REACH_BEHIND.value), back: reach * REACH_BEHIND.value },
     crotchLevel,
     hipLevel,
     rise,
@@ -148,7 +158,7 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
     return contradicts('rise', 'The rise is too long and');
   if (top === 'front' || top === 'back') return contradicts('rise', `The ${top} rise`);
 
-  if (Math.max(top.raised.front, top.raised.back) > crotchLevel / 3) {
+  if (Math.max(top.raised.front, top.raised.back) > crotchLevel * HIGH_WAIST.value) {
     const say =
       'The rise is long for the height of the hip, so the waist stands high at the front or back: measure the rise again, and trim the waist at the try-on.';
     advice.push(advise(say, practice));
@@ -164,7 +174,7 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
     spots.push({ x: girth('heel', tube.heel, measures.heel, round) / 2, y: tube.heel });
     const half = girth('ball', tube.ball, measures.foot.ball, round) / 2;
     spots.push({ x: half, y: tube.ball });
-    const start = Math.max(tube.ball + 1000, tube.tip - half * TOE_ROUND);
+    const start = Math.max(tube.ball + 1000, tube.tip - half * TOE_ROUND.value);
     spots.push({ x: half, y: start });
     const toe = toeCurves(half, start, tube.tip);
     bottom = [edge('toe-front', toe), edge('toe-back', toe.map(mirrored).map(turned).toReversed())];

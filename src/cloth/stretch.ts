@@ -4,15 +4,30 @@ import type { Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { memory, practice } from './source.ts';
 
-/** Of the stretch measured round the body, a third is used up by wearing; the rest is left for moving. */
+/**
+ * Wearing uses this part of the stretch measured round the body; the rest is left for moving.
+ * @unit part
+ */
 export const SHARE_ROUND: Sourced<number> = { value: 1 / 3, source: practice };
-/** Of the stretch measured along the body, a tenth is used: bending needs nearly all of it. */
+/**
+ * Wearing uses this part of the stretch measured along the body; bending needs nearly all of it.
+ * @unit part
+ */
 export const SHARE_ALONG: Sourced<number> = { value: 1 / 10, source: practice };
-/** A girth is made smaller by a fifth at most, however far the cloth would go. */
+/**
+ * A girth is made smaller by this part at the most, however far the cloth would go.
+ * @unit part
+ */
 export const MOST_ROUND: Sourced<number> = { value: 0.2, source: memory };
-/** A length is made shorter by a twentieth at most. */
+/**
+ * A length along the body is made shorter by this part at the most.
+ * @unit part
+ */
 export const MOST_ALONG: Sourced<number> = { value: 0.05, source: memory };
-/** A cloth that gives less than a fifth round the body does not count as stretch cloth. */
+/**
+ * A cloth that gives less than this round the body does not count as stretch cloth.
+ * @unit part
+ */
 export const LEAST_STRETCH: Sourced<number> = { value: 0.2, source: practice };
 
 /** A stretch of cloth between two pins: lying still, and drawn out as far as it goes without force. */

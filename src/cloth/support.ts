@@ -4,10 +4,15 @@ import { type Advice, advise, type Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { memory, practice, type Source } from './source.ts';
 
-/** Two ends of a horsehair band lie over each other this far. */
+/** The two ends of a horsehair band lie over each other this far. */
 export const HORSEHAIR_LAP: Sourced<Length> = { value: mm(25), source: memory };
 /** Detached sleeves laden with beads need support inside. */
 export const LADEN_SLEEVES: Source = practice;
+/**
+ * A sleeve is held out by so many rings of horsehair, unless said otherwise.
+ * @unit rings
+ */
+export const SLEEVE_RINGS: Sourced<number> = { value: 3, source: memory };
 
 /** A stuffed roll with round ends. */
 export interface RollInput {
@@ -101,7 +106,7 @@ export interface SleeveSupportMade {
  * Refused: sizes of zero or less; an allowance below zero; rings not whole, from 2 to 50.
  */
 export function sleeveSupport(input: SleeveSupportInput): Result<SleeveSupportMade, Refusal> {
-  const { detached, beaded, top, bottom, length, allowance, rings = 3 } = input;
+  const { detached, beaded, top, bottom, length, allowance, rings = SLEEVE_RINGS.value } = input;
   for (const [field, size] of Object.entries({ top, bottom, length }))
     if (size <= 0) return bad(refusal(field, 'The sleeve has no size here.', 'Give a measure above zero.'));
   if (allowance < 0) return bad(refusal('allowance', 'The allowance is below zero.', 'Give zero or more.'));

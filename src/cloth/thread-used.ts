@@ -5,7 +5,10 @@ import { type Refusal, refusal } from './refusal.ts';
 import { published } from './source.ts';
 import { STITCHES, type StitchType, THREAD_RATIOS } from './stitches.ts';
 
-/** Thread left over, broken and tried out: 15 in the hundred. Published figures go from 10 to 20. */
+/**
+ * Thread that is left over, broken or tried out, as a part of what is sewn.
+ * @unit part
+ */
 export const WASTE: Sourced<number> = {
   value: 0.15,
   source: published(
@@ -14,7 +17,7 @@ export const WASTE: Sourced<number> = {
     '10 to 15 in the hundred; 15 to 20 elsewhere; seen as an excerpt',
   ),
 };
-/** Left at each end of a seam where thread is cut by hand: 2 to 3 cm, taken as 3. */
+/** Thread left at each end of a seam where it is cut by hand, the longer of the published 2 to 3 cm. */
 export const THREAD_TAIL: Sourced<Length> = { value: mm(30), source: THREAD_RATIOS };
 
 /** Seams that are sewn alike. */

@@ -43,7 +43,7 @@ export interface TucksMade {
   readonly assumed: readonly string[];
 }
 
-/** Width under which a tuck counts as a pin tuck that is hard to keep even. */
+/** A tuck less deep than this is a pin tuck and hard to keep even. */
 export const EASY_TUCK: Sourced<Length> = { value: inches(1, 8), source: practice };
 
 const say = (which: number): string => `tuck ${which + 1}`;

@@ -1,4 +1,4 @@
-import { advise } from '../../cloth/advice.ts';
+import { advise, type Sourced } from '../../cloth/advice.ts';
 import { latticeBeads } from '../../cloth/beads.ts';
 import { type LatticeMade, lattice } from '../../cloth/lattice.ts';
 import type { Refusal } from '../../cloth/refusal.ts';
@@ -12,8 +12,8 @@ import type { MarkSet } from '../card-types.ts';
 import type { MarksFound, WorkOf } from './marks.ts';
 import { type CardSubject, item, onSide, sidesOf } from './subject.ts';
 
-/** Common practice, no source: beads stop this far from the seam line, so that the foot can pass. */
-export const FOOT_ROOM: Length = mm(6);
+/** Beads stop this far from the seam line, so that the foot of the machine can pass. */
+export const FOOT_ROOM: Sourced<Length> = { value: mm(6), source: practice };
 
 /** The lattice of a work on the real outline of its piece, less the room for the foot. */
 export function latticeOf(piece: Piece, work: WorkOf<'lattice-beads'>): Result<LatticeMade, Refusal> {
@@ -23,7 +23,7 @@ export function latticeOf(piece: Piece, work: WorkOf<'lattice-beads'>): Result<L
   const [a, b] = work.families;
   return lattice({
     outline,
-    clear: FOOT_ROOM,
+    clear: FOOT_ROOM.value,
     families: [
       { angle: a.angle + 90, spacing: a.spacing, through },
       { angle: b.angle + 90, spacing: b.spacing, through },
