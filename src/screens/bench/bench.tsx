@@ -12,6 +12,7 @@
  * - timers: `li[data-timer]` with `data-state` `waiting`, `running` or `over`
  * - `[data-part="why"]`, `[data-part="order"]`, `[data-part="aloud"]`, `[data-part="more"]`, `[data-part="home"]`
  * - `[data-part="wake"]` says whether the screen stays on; `[data-part="rest"]` until when to let it rest
+ * - `[data-part="reckoned"]`: figures put on the card, see from-reckoner.tsx
  * - `[data-part="middle"]`: what scrolls between the place and the tools; reached by Tab
  * - spoken changes: `[data-part="live"]`
  */
@@ -35,6 +36,7 @@ import { Advice, Cautions } from './cautions.tsx';
 import { Count } from './count.tsx';
 import { EndMark } from './end-mark.tsx';
 import { Finished, Stuck } from './finished.tsx';
+import { FromReckoner, putOn } from './from-reckoner.tsx';
 import { Marks } from './marks.tsx';
 import { padAct } from './pad-act.ts';
 import type { SheetProps } from './sheets.tsx';
@@ -185,6 +187,7 @@ export function Bench({ session }: { readonly session: Session }) {
             <Settings settings={card.settings} />
             <Drawing pieces={card.drawing} />
             <ReadoutOf card={card} session={session} marking={marking} />
+            <FromReckoner progress={session.progress.value} step={card.step} act={session.act} />
             <Advice advice={card.advice} waived={card.waived} />
           </>
         ) : (
@@ -216,7 +219,12 @@ export function Bench({ session }: { readonly session: Session }) {
           class="plain"
           data-part="aloud"
           disabled={!card || !canSpeak()}
-          onClick={() => card && sayAloud(cardInWords(card, progress, marking, now.value))}
+          onClick={() =>
+            card &&
+            sayAloud(
+              cardInWords(card, progress, marking, now.value, putOn(session.progress.value, card.step)),
+            )
+          }
         >
           Read aloud
         </button>

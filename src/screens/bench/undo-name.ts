@@ -73,6 +73,8 @@ export function undoName(undo: Progress['undo'], card: Card | undefined): string
       return 'the change';
     case 'note':
       return 'note';
+    case 'reckoned':
+      return 'the figures';
     default:
       return 'the last deed';
   }

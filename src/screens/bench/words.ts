@@ -1,8 +1,9 @@
 import type { Marking } from '../../length/writing.ts';
 import { sayLength } from '../../length/writing.ts';
 import type { Card } from '../../order/card-types.ts';
-import type { StepProgress } from '../../store/progress-types.ts';
+import type { Progress, StepProgress } from '../../store/progress-types.ts';
 import { secondsLeft, writeDuration } from '../../ui/duration.ts';
+import { OPEN_FIGURES } from './from-reckoner.tsx';
 import { lineInHand, markInHand } from './pad-act.ts';
 
 /** The readout in one sentence, for the live region and for reading aloud; empty where the card has none. */
@@ -38,12 +39,28 @@ export function readoutInWords(card: Card, progress: StepProgress, marking: Mark
   }
 }
 
-/** The whole card as sentences, one an utterance: what to do, the settings, the readout, what to take care of. */
-export function cardInWords(card: Card, progress: StepProgress, marking: Marking, now: number): string[] {
+/**
+ * The whole card as sentences, one an utterance: what to do, the settings, the readout, the figures that were put on it
+ * and stand open, what to take care of.
+ */
+export function cardInWords(
+  card: Card,
+  progress: StepProgress,
+  marking: Marking,
+  now: number,
+  put: Progress['reckoned'] = [],
+): string[] {
   return [
     `${card.say}.`,
     ...card.settings.map(({ name, figure }) => `${name}: ${figure}.`),
     readoutInWords(card, progress, marking, now),
+    ...put.map(
+      ({ title, figures }) =>
+        `${title}: ${figures
+          .slice(0, OPEN_FIGURES)
+          .map(({ name, figure }) => `${name}, ${figure}`)
+          .join('; ')}.`,
+    ),
     ...card.cautions,
   ].filter((sentence) => sentence !== '');
 }
