@@ -13,9 +13,11 @@ describe('a flounce from its two edges', () => {
         fc.integer({ min: 100, max: 3000 }),
         fc.integer({ min: 1, max: 3000 }),
         fc.integer({ min: 10, max: 600 }),
-        (top, more, depth) => {
+        fc.integer({ min: 0, max: 15 }),
+        (top, more, depth, slit) => {
           const bottom = mm(top + more);
-          const result = flounce({ top: mm(top), bottom, depth: mm(depth), allowance: zero, hem: zero });
+          const edges = { top: mm(top), bottom, depth: mm(depth), allowance: zero, hem: zero };
+          const result = flounce({ ...edges, slit: mm(slit) });
           if (!result.ok) throw new Error(result.error.wrong);
           expect(toMm(result.value.outerEdge) / (top + more)).toBeCloseTo(1, 6);
           expect(result.value.parts.length).toBe(result.value.rings);
