@@ -71,6 +71,9 @@ export const POSSIBLE_FULLNESS: Sourced<readonly [least: number, most: number]> 
 export const isFullness = (fullness: number): boolean =>
   fullness >= POSSIBLE_FULLNESS.value[0] && fullness <= POSSIBLE_FULLNESS.value[1];
 
+/** More strips than this are a slip of the finger. */
+const MOST_STRIPS = 1000;
+
 /** A gathered strip and the edge that it is set to. */
 export interface GathersInput {
   /** Length of the seam that the gathers are set to. */
@@ -118,7 +121,7 @@ export interface GathersMade {
  * Gathering B, seen as an excerpt. A thread for each half: Watson, Textiles and Clothing, 1907.
  *
  * Refused: a place or cloth without length; fullness under 1, which is no gathering, or over 10; cloth no wider than its two
- * allowances; an allowance too narrow for two rows.
+ * allowances; an allowance too narrow for two rows; more than 1000 strips.
  */
 export function gathers(input: GathersInput): Result<GathersMade, Refusal> {
   const { place, clothWidth, join, allowance, ring = false, parts = 4, fullness = FULLNESS.value } = input;
@@ -155,6 +158,10 @@ export function gathers(input: GathersInput): Result<GathersMade, Refusal> {
   }
   const strip = times(place, fullness);
   const strips = Math.max(1, Math.ceil(strip / usable));
+  if (strips > MOST_STRIPS) {
+    const cure = 'Give a shorter seam or a wider cloth.';
+    return bad(refusal('place', 'This is more than 1000 strips.', cure));
+  }
   const divide = (whole: Length, k: number, of: number): Length => nm((whole * k) / of);
   const joins = ring ? strips : strips - 1;
   const [least, most] = USUAL_FULLNESS.value;

@@ -36,6 +36,7 @@ describe('a gathered strip', () => {
 
   test.each([
     [{ place: zero }, 'place'],
+    [{ place: mm(1_000_000), clothWidth: inches(3) }, 'place'],
     [{ fullness: 0.9 }, 'fullness'],
     [{ fullness: Number.NaN }, 'fullness'],
     [{ clothWidth: inches(1) }, 'clothWidth'],
