@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import type { Act, Deed } from '../store/deed.ts';
 import { type Ledger, openLedger } from '../store/ledger.ts';
 import { look, now } from '../ui/clock.ts';
 import { lastOutfit } from './choices.ts';
@@ -103,6 +104,17 @@ async function load(outfit: string): Promise<void> {
     seen: () => now.value,
     afterPaint,
   });
+}
+
+/**
+ * Writes deeds of an outfit from a screen that is not its own; the outfit in work sees them at once, if it is that one.
+ * Settles when the ledger has them; rejects with words for the maker.
+ */
+export async function writeDown(outfit: string, acts: readonly Act[]): Promise<readonly Deed[]> {
+  const deeds = await (await ledger()).write(outfit, acts);
+  if (session.value?.id === outfit) session.value.hear(deeds);
+  void keepWork();
+  return deeds;
 }
 
 /** Begins an outfit from its description, which must have been read before; one that was begun stays as it is. */
