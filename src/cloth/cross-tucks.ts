@@ -1,13 +1,12 @@
 import { bad, good, type Result } from '../length/result.ts';
-import { clipLine, directionOf, type Line, type Stretch } from '../shape/clip.ts';
-import { type Polygon, pointOf } from '../shape/flatten.ts';
-import { distance } from '../shape/measure.ts';
-import type { Point } from '../shape/outline.ts';
-import { acrossOf, type FoldMap, openMap, type TuckFamily } from './fold-map.ts';
+import { directionOf } from '../shape/clip.ts';
+import type { Polygon } from '../shape/flatten.ts';
+import { openMap, type TuckFamily } from './fold-map.ts';
 import { LEAST_CROSSING } from './lattice.ts';
+import { liftedLines } from './lifted-lines.ts';
 import { openOutline } from './open-outline.ts';
 import { type Refusal, refusal } from './refusal.ts';
-import { lineAt, linesOf, type MarkedLine, straightLines } from './tuck-lines.ts';
+import { type MarkedLine, straightLines } from './tuck-lines.ts';
 
 /** What {@link crossTucks} gives back. */
 export interface CrossTucksMade {
@@ -22,40 +21,6 @@ export interface CrossTucksMade {
   /** True where the two cross at right angles, so that both can be marked with a ruler beforehand. */
   readonly square: boolean;
   readonly assumed: readonly string[];
-}
-
-const inLine = (a: Point, b: Point, c: Point): boolean =>
-  Math.abs((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)) <= 4 * Math.hypot(c.x - a.x, c.y - a.y);
-
-/** A stretch of a straight line on the folded cloth, as it lies on the flat cloth: through every layer that it is sewn through. */
-function unfolded(map: FoldMap, line: Line, stretch: Stretch): Point[][] {
-  const n = directionOf(map.family.across);
-  const d = directionOf(line.angle);
-  const start = acrossOf(map.family, line.through);
-  const grows = d.x * n.x + d.y * n.y;
-  const runs: Point[][] = [];
-  for (const { from, to, shift, way } of map.layers) {
-    const ends = [from, to].map((flat) => (shift + way * flat - start) / grows);
-    const low = Math.max(stretch.from, Math.min(...ends));
-    const high = Math.min(stretch.to, Math.max(...ends));
-    if (high - low <= 1) continue;
-    const place = (t: number): Point => {
-      const u = start + t * grows;
-      return pointOf(
-        line.through.x + t * d.x + ((u - shift) * way - u) * n.x,
-        line.through.y + t * d.y + ((u - shift) * way - u) * n.y,
-      );
-    };
-    const [a, b] = grows * way > 0 ? [place(low), place(high)] : [place(high), place(low)];
-    const run = runs.at(-1);
-    const last = run?.at(-1);
-    if (run && last && distance(last, a) <= 4) {
-      const before = run.at(-2);
-      if (before && inLine(before, last, b)) run.pop();
-      run.push(b);
-    } else runs.push([a, b]);
-  }
-  return runs;
 }
 
 /**
@@ -91,20 +56,10 @@ export function crossTucks(input: {
   if (!tucked.ok) return tucked;
   const cut = openOutline(tucked.value, [first]);
   if (!cut.ok) return cut;
-  const lifted = two.value.marks.flatMap((mark, tuck) =>
-    linesOf(mark).map(([name, flat]): MarkedLine => {
-      const line = lineAt(second, flat);
-      return {
-        tuck,
-        line: name,
-        runs: clipLine(tucked.value, line).flatMap((s) => unfolded(one.value, line, s)),
-      };
-    }),
-  );
   return good({
     cut: cut.value,
     first: straightLines(one.value, cut.value),
-    second: lifted,
+    second: liftedLines(one.value, two.value, tucked.value),
     secondAfterPressing: straightLines(two.value, tucked.value),
     square: Math.abs(a.x * b.x + a.y * b.y) < 1e-9,
     assumed: ['The first tucks are pressed flat before the second are sewn.'],
