@@ -1,6 +1,9 @@
-import { add, type Length, nm, subtract, times } from '../length/length.ts';
+import { add, type Length, mm, nm, subtract, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { type Refusal, refusal } from './refusal.ts';
+
+/** A ring flatter than this, a kilometre from its middle, is a straight strip. */
+const FLATTEST = mm(1_000_000);
 
 /** A frill cut from rings, such as falls from a cuff. */
 export interface CircleFrillInput {
@@ -39,7 +42,8 @@ export interface CircleFrillMade {
  * A circular frill: the seam line of all rings together is as long as the seam, so r = L / 2πk, where L also covers
  * the slits' allowances. Follows from the measures.
  *
- * Refused: no seam, depth or circles; allowances below zero; an inner allowance that reaches the middle of the ring.
+ * Refused: no seam, depth or circles; allowances below zero; an inner allowance that reaches the middle of the ring; a ring so
+ * large that it is a straight strip.
  */
 export function circleFrill(input: CircleFrillInput): Result<CircleFrillMade, Refusal> {
   const { seam, depth, circles, allowance, hem, slit = nm(0) } = input;
@@ -58,7 +62,12 @@ export function circleFrill(input: CircleFrillInput): Result<CircleFrillMade, Re
     return bad(refusal('allowance', 'An allowance is below zero.', 'Give zero or more.'));
   }
   const rings = Math.ceil(circles);
-  const radius = nm((seam + 2 * slit * rings) / (2 * Math.PI * circles));
+  const exact = (seam + 2 * slit * rings) / (2 * Math.PI * circles);
+  if (exact > FLATTEST) {
+    const cure = 'Give more of a circle, or cut a straight strip.';
+    return bad(refusal('circles', 'So small a part of a circle is all but straight.', cure));
+  }
+  const radius = nm(exact);
   const cutInside = subtract(radius, allowance);
   if (cutInside <= 0) {
     return bad(

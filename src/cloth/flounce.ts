@@ -67,6 +67,10 @@ export function flounce(input: FlounceInput): Result<FlounceMade, Refusal> {
   if (!frill.ok) {
     // Neither a seam nor a number of circles is an input here.
     const { field, wrong } = frill.error;
+    if (field === 'circles' && circles < 0.01) {
+      const cure = 'Give a longer lower edge, or cut a straight strip.';
+      return bad(refusal('bottom', 'The two edges are all but alike, so nothing flares.', cure));
+    }
     return field === 'circles'
       ? bad(
           refusal('bottom', wrong, 'Give a lower edge nearer to the seam in length, or narrower allowances.'),

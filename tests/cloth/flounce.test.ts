@@ -38,6 +38,7 @@ describe('a flounce from its two edges', () => {
     [{ top: zero }, 'top'],
     [{ bottom: mm(600) }, 'bottom'],
     [{ bottom: mm(7500) }, 'bottom'],
+    [{ bottom: mm(600.001) }, 'bottom'],
     [{ depth: zero }, 'depth'],
     [{ hem: mm(-1) }, 'allowance'],
   ])('refuses %j', (change, field) => {

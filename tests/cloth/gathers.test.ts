@@ -94,6 +94,7 @@ describe('a circular frill', () => {
     [{ depth: zero }, 'depth'],
     [{ circles: 0 }, 'circles'],
     [{ circles: 5 }, 'circles'],
+    [{ circles: 1e-6 }, 'circles'],
     [{ allowance: mm(-1) }, 'allowance'],
   ])('refuses %j', (change, field) => {
     expect(circleFrill({ ...cuff, ...change })).toMatchObject({ ok: false, error: { field } });
