@@ -1,5 +1,7 @@
 import type { Reckoning } from '../reckoning.ts';
+import { circularFrill } from './circular-frill.ts';
 import { gatheredFrill } from './gathered-frill.ts';
+import { shapedFlounce } from './shaped-flounce.ts';
 
 /** The reckonings under Frills, in the order in which they stand. */
-export const FRILLS: readonly Reckoning[] = [gatheredFrill];
+export const FRILLS: readonly Reckoning[] = [gatheredFrill, circularFrill, shapedFlounce];

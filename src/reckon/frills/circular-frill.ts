@@ -1,0 +1,72 @@
+import { circleFrill } from '../../cloth/circles.ts';
+import { NOTCHES_APART, SHORT_OF_SEAM } from '../../cloth/ease-notches.ts';
+import { ringParts } from '../../cloth/flounce.ts';
+import { geometry } from '../../cloth/source.ts';
+import { good } from '../../length/result.ts';
+import { reckoning } from '../reckoning.ts';
+import { ringsMade } from './ring-figures.ts';
+
+/** A frill of whole circles or parts of one, from the seam that it is set to. */
+export const circularFrill = reckoning({
+  id: 'circular-frill',
+  name: 'Circular frill',
+  tells: 'The radii to cut, the rings and their joins, and the pattern at true size.',
+  group: 'Frills',
+  fields: {
+    seam: {
+      kind: 'length',
+      label: 'Seam length',
+      means: 'The finished edge that the frill is set to.',
+      start: { in: '9', mm: '230' },
+    },
+    depth: {
+      kind: 'length',
+      label: 'Finished depth',
+      means: 'From the seam to the finished lower edge.',
+      start: { in: '3', mm: '75' },
+    },
+    circles: {
+      kind: 'number',
+      label: 'How many circles',
+      means: 'More circles ripple more; half a circle is 0.5.',
+      start: '1',
+    },
+    ends: {
+      kind: 'choice',
+      label: 'Ends',
+      options: [
+        { value: 'closed', label: 'joined into a ring' },
+        { value: 'open', label: 'left open' },
+      ],
+      start: 'closed',
+    },
+    allowance: { kind: 'length', label: 'Allowance at the seam', start: { in: '3/8', mm: '10' } },
+    hem: {
+      kind: 'length',
+      label: 'Hem allowance',
+      means: 'At the outer edge; 0 where it is bound or left.',
+      start: { in: '1/4', mm: '6' },
+    },
+    slit: {
+      kind: 'length',
+      label: 'Allowance at slits',
+      means: 'On each side of the slit in each ring, where rings are joined or hemmed.',
+      start: { in: '3/8', mm: '10' },
+    },
+  },
+  work: ({ ends, ...given }) => {
+    const made = circleFrill(given);
+    if (!made.ok) return made;
+    const frill = made.value;
+    const { circles } = given;
+    const parts = ringParts(circles, frill.cutInside, frill.cutOutside);
+    const rings = ringsMade({ ...given, frill, parts, closed: ends === 'closed' });
+    if (!rings.ok) return rings;
+    return good({
+      ...rings.value,
+      advice: [],
+      assumed: [...frill.assumed, 'Allowances at slits are measured along the seam line.'],
+      sources: [geometry, NOTCHES_APART.source, SHORT_OF_SEAM.source],
+    });
+  },
+});
