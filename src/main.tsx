@@ -2,7 +2,7 @@ import { render } from 'preact';
 import { App } from './screens/app.tsx';
 import { keepChoices, lastOutfit } from './screens/choices.ts';
 import { watchHouse } from './screens/house.tsx';
-import { followAddress, readHash, route } from './screens/route.ts';
+import { followAddress, outfitOf, readHash, route } from './screens/route.ts';
 import { comeBack, takeUp } from './screens/workroom.ts';
 import './ui/ground.css';
 import './ui/parts.css';
@@ -15,7 +15,8 @@ followAddress(lastOutfit.value);
 // A browser that is killed may lose the note of the last outfit, never the ledger.
 if (lastOutfit.value === undefined && readHash(location.hash) === undefined) comeBack().catch(() => {});
 // What goes wrong with the ledger is said on the screen.
-const coming = route.value.screen === 'outfits' ? undefined : takeUp(route.value.outfit).catch(() => {});
+const outfit = outfitOf(route.value);
+const coming = outfit === undefined ? undefined : takeUp(outfit).catch(() => {});
 const place = document.getElementById('app');
 const draw = (): void => {
   if (place) render(<App />, place);

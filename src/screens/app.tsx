@@ -3,7 +3,7 @@ import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { Bench } from './bench/bench.tsx';
 import { HouseTrouble, trouble } from './house.tsx';
-import { route } from './route.ts';
+import { outfitOf, route } from './route.ts';
 import type { Session } from './session.ts';
 import { session, takeUp } from './workroom.ts';
 import './page.css';
@@ -30,6 +30,7 @@ function later<P>(fetchIt: () => Promise<{ readonly default: ComponentType<P> }>
 }
 
 const Outfits = later(() => import('./outfits/outfits.tsx'));
+const Reckoner = later<{ readonly reckoning?: string }>(() => import('./reckoner/reckoner.tsx'));
 const RunningOrder = later<{ readonly session: Session }>(() => import('./running-order/running-order.tsx'));
 
 function Opening() {
@@ -60,14 +61,17 @@ function NotHere() {
 /** The whole app: the screen that the address names. */
 export function App() {
   const place = route.value;
-  const wanted = place.screen === 'outfits' ? undefined : place.outfit;
+  const wanted = outfitOf(place);
   useEffect(() => {
     // What went wrong is said by the notice of the house.
     if (wanted !== undefined) takeUp(wanted).catch(() => {});
   }, [wanted]);
   if (place.screen === 'outfits') return <Outfits />;
+  if (place.screen === 'reckoner') {
+    return <Reckoner {...(place.reckoning === undefined ? {} : { reckoning: place.reckoning })} />;
+  }
   const found = session.value;
-  if (!found || found.id !== place.outfit) return <Opening />;
+  if (!found || found.id !== wanted) return <Opening />;
   if (found.progress.value.description === undefined) return <NotHere />;
   return place.screen === 'bench' ? <Bench session={found} /> : <RunningOrder session={found} />;
 }

@@ -1,26 +1,41 @@
 import { signal } from '@preact/signals';
 
+/** Screens of one outfit. */
+const OF_AN_OUTFIT = ['bench', 'order', 'paper'] as const;
+
 /** Where the maker is in the app. */
 export type Route =
   | { readonly screen: 'outfits' }
-  | { readonly screen: 'bench'; readonly outfit: string }
-  | { readonly screen: 'order'; readonly outfit: string };
+  | { readonly screen: (typeof OF_AN_OUTFIT)[number]; readonly outfit: string }
+  /** The list of reckonings, or one of them. */
+  | { readonly screen: 'reckoner'; readonly reckoning?: string }
+  /** Where figures come from. */
+  | { readonly screen: 'sources' };
 
 /** The place a hash names; undefined where it names none, as at the first start. */
 export function readHash(hash: string): Route | undefined {
   const [, screen, rest] = /^#\/([a-z]*)(?:\/(.+))?$/.exec(hash) ?? [];
   if (screen === '') return { screen: 'outfits' };
-  if ((screen !== 'bench' && screen !== 'order') || rest === undefined) return undefined;
+  if (rest === undefined) return screen === 'reckoner' || screen === 'sources' ? { screen } : undefined;
   try {
-    return { screen, outfit: decodeURIComponent(rest) };
+    const name = decodeURIComponent(rest);
+    if (screen === 'reckoner') return { screen, reckoning: name };
+    const found = OF_AN_OUTFIT.find((one) => one === screen);
+    return found && { screen: found, outfit: name };
   } catch {
     return undefined;
   }
 }
 
 /** The hash of a place. */
-export const writeHash = (route: Route): string =>
-  route.screen === 'outfits' ? '#/' : `#/${route.screen}/${encodeURIComponent(route.outfit)}`;
+export function writeHash(route: Route): string {
+  if (route.screen === 'outfits') return '#/';
+  const name = 'outfit' in route ? route.outfit : route.screen === 'reckoner' ? route.reckoning : undefined;
+  return `#/${route.screen}${name === undefined ? '' : `/${encodeURIComponent(name)}`}`;
+}
+
+/** The outfit that a place belongs to; undefined where it belongs to none. */
+export const outfitOf = (route: Route): string | undefined => ('outfit' in route ? route.outfit : undefined);
 
 /** The place shown. */
 export const route = signal<Route>({ screen: 'outfits' });

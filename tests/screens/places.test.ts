@@ -11,6 +11,10 @@ describe('the address', () => {
     { screen: 'outfits' },
     { screen: 'bench', outfit: 'harbour' },
     { screen: 'order', outfit: 'a/b c%é' },
+    { screen: 'paper', outfit: 'harbour' },
+    { screen: 'reckoner' },
+    { screen: 'reckoner', reckoning: 'parallel-tucks' },
+    { screen: 'sources' },
   ] as const)('%j is read as it was written', (route) => {
     expect(readHash(writeHash(route))).toEqual(route);
   });

@@ -122,6 +122,12 @@ export default function Outfits() {
         {answer.value}
       </p>
       <section>
+        <h2>Reckoner</h2>
+        <a class="plain" href={writeHash({ screen: 'reckoner' })}>
+          Reckon one thing: tucks, frills, bias, legs…
+        </a>
+      </section>
+      <section>
         <h2>Bring in a file</h2>
         <label class="bring-in">
           <span>A saved copy with its ledger, or a description of an outfit.</span>

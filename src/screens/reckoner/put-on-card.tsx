@@ -17,6 +17,7 @@ import { type CardToChoose, cardsToChoose } from '../bench/cards-to-choose.ts';
 import { ChooseCard } from '../bench/choose-card.tsx';
 import { go, writeHash } from '../route.ts';
 import { ledger, rooms, writeDown } from '../workroom.ts';
+import { ruleInUse } from './rule.ts';
 import './put-on-card.css';
 
 interface OnDevice {
@@ -69,6 +70,7 @@ export interface PutOnCardProps {
   readonly title: string;
   /** Id of the reckoning, to open it again from the card. */
   readonly reckoning: string;
+  /** What was written in its fields, under the rule that the reckoner goes by; fields never touched may be missing. */
   readonly entries: Readonly<Record<string, string>>;
   /** Most wanted first; the first 60 go on the card. */
   readonly figures: readonly { readonly name: string; readonly figure: string }[];
@@ -125,6 +127,8 @@ export default function PutOnCard({ title, reckoning, entries, figures }: PutOnC
           step: card.step,
           reckoning,
           title,
+          // Where a length is written without its unit, the rule that the reckoner goes by is meant.
+          unit: ruleInUse().unit,
           entries,
           figures: figures.slice(0, MOST_FIGURES),
         },

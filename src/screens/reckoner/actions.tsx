@@ -1,0 +1,64 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import type { Marking } from '../../length/writing.ts';
+import type { Reckoned, Reckoning } from '../../reckon/reckoning.ts';
+import { Sign } from '../../ui/signs.tsx';
+import { canSpeak, hush, sayAloud } from '../../ui/speak.ts';
+import { copyText } from './copy.ts';
+import type { Written } from './entries.ts';
+import { plainText, sayFigures } from './words.ts';
+
+/** What can be done with a result: hear it, copy it. */
+export function Actions(props: {
+  readonly reckoning: Reckoning;
+  readonly reckoned: Reckoned;
+  readonly written: Written;
+  readonly marking: Marking;
+}) {
+  const { reckoning, reckoned, written, marking } = props;
+  const answer = useSignal('');
+  const byHand = useSignal<string | undefined>(undefined);
+  useEffect(() => hush, []);
+  // What was said about one result does not stand beside the next.
+  useEffect(() => {
+    answer.value = '';
+    byHand.value = undefined;
+  }, [reckoned, marking.unit]);
+  const copy = async (): Promise<void> => {
+    const text = plainText({ reckoning, written, reckoned, marking });
+    const there = await copyText(text);
+    answer.value = there ? 'Copied.' : 'This device does not let a page copy; take the text from here.';
+    byHand.value = there ? undefined : text;
+  };
+  return (
+    <section>
+      <h2 class="unseen">What to do with it</h2>
+      <div class="choice actions">
+        {canSpeak() && (
+          <button
+            type="button"
+            class="plain"
+            data-part="aloud"
+            onClick={() => sayAloud(sayFigures(reckoning.name, reckoned.figures, marking))}
+          >
+            <Sign name="aloud" />
+            Read aloud
+          </button>
+        )}
+        <button type="button" class="plain" data-part="copy" onClick={() => void copy()}>
+          Copy as text
+        </button>
+      </div>
+      <p role="status">{answer.value}</p>
+      {byHand.value !== undefined && (
+        <textarea
+          class="field lines"
+          aria-label="The result as text"
+          readOnly
+          rows={8}
+          value={byHand.value}
+        />
+      )}
+    </section>
+  );
+}

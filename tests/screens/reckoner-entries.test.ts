@@ -1,0 +1,136 @@
+import fc from 'fast-check';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { readLength } from '../../src/length/reading.ts';
+import type { Fields } from '../../src/reckon/reckoning.ts';
+import {
+  blank,
+  cleared,
+  entryWords,
+  keepEntries,
+  noteUse,
+  recallEntries,
+  recent,
+  takenBack,
+  turned,
+  understood,
+  withUnit,
+} from '../../src/screens/reckoner/entries.ts';
+
+const fields: Fields = {
+  depth: { kind: 'length', label: 'Depth', start: { in: '1/4', mm: '6' } },
+  count: { kind: 'number', label: 'How many', whole: true, start: '5', unit: 'tucks' },
+  pressed: {
+    kind: 'choice',
+    label: 'Pressed',
+    options: [
+      { value: 'away', label: 'away from the edge' },
+      { value: 'toward', label: 'towards the edge' },
+    ],
+    start: 'away',
+  },
+};
+
+beforeEach(() => localStorage.clear());
+
+describe('under another rule', () => {
+  test.each([
+    ['6', '6 mm'],
+    ['6,5', '6,5 mm'],
+    ['6 mm', '6 mm'],
+    ['1/4 in', '1/4'],
+    ['2 ft 3', '2 ft 3'],
+    ['', ''],
+    ['4 3/', '4 3/ mm'],
+    ['about six', 'about six'],
+    ['0', '0'],
+  ])('“%s”, written under millimetres, becomes “%s” under inches', (was, now) => {
+    expect(turned({ unit: 'mm', entries: { depth: was } }, fields, 'in').entries.depth).toBe(now);
+  });
+
+  test('every length that can be written keeps its meaning, there and back', () => {
+    const number = fc.oneof(
+      fc.integer({ min: 0, max: 500 }).map(String),
+      fc
+        .tuple(fc.integer({ min: 0, max: 40 }), fc.integer({ min: 1, max: 15 }))
+        .map(([w, n]) => `${w} ${n}/16`),
+      fc.tuple(fc.integer({ min: 0, max: 90 }), fc.integer({ min: 0, max: 99 })).map(([w, d]) => `${w}.${d}`),
+    );
+    const unit = fc.constantFrom('', ' in', '"', ' mm', ' cm', ' ft', 'mm');
+    fc.assert(
+      fc.property(number, unit, fc.constantFrom('in', 'mm'), (n, u, from) => {
+        const to = from === 'in' ? 'mm' : 'in';
+        const written = { unit: from, entries: { depth: n + u } } as const;
+        const over = turned(written, fields, to);
+        expect(readLength(over.entries.depth!, to)).toEqual(readLength(n + u, from));
+        const back = turned(over, fields, from);
+        expect(readLength(back.entries.depth!, from)).toEqual(readLength(n + u, from));
+      }),
+    );
+  });
+
+  test('a bare number comes back as it was written', () => {
+    const over = turned({ unit: 'in', entries: { depth: '4 3/8' } }, fields, 'mm');
+    expect(over.entries.depth).toBe('4 3/8 in');
+    expect(turned(over, fields, 'in').entries.depth).toBe('4 3/8');
+  });
+
+  test('numbers, choices and fields never touched are left alone', () => {
+    expect(turned({ unit: 'in', entries: { count: '7', pressed: 'toward' } }, fields, 'mm')).toEqual({
+      unit: 'mm',
+      entries: { count: '7', pressed: 'toward' },
+    });
+  });
+});
+
+describe('kept on the device', () => {
+  test('right or wrong, as it was typed, with its unit', () => {
+    keepEntries('tucks', { unit: 'in', entries: { depth: '4 3/' } });
+    expect(recallEntries('tucks', 'mm')).toEqual({ unit: 'in', entries: { depth: '4 3/' } });
+    expect(recallEntries('frill', 'mm')).toEqual(blank('mm'));
+  });
+
+  test.each(['', '{', '[]', '{"unit":"ell","entries":{}}', '{"unit":"in","entries":null}', '7'])(
+    'what cannot be read, “%s”, counts as nothing written',
+    (stored) => {
+      localStorage.setItem('slipbaste.reckoner.tucks', stored);
+      expect(recallEntries('tucks', 'in')).toEqual(blank('in'));
+    },
+  );
+
+  test('cleared entries come back, and nothing typed after the clearing is lost by that', () => {
+    const first = { unit: 'in', entries: { depth: '1/2' } } as const;
+    const empty = cleared(first);
+    expect(empty.entries).toEqual({});
+    expect(takenBack(empty)).toEqual(first);
+    const later = { ...empty, entries: { depth: '3/4' } };
+    const back = takenBack(later);
+    expect(back.entries).toEqual({ depth: '1/2' });
+    expect(takenBack(back).entries).toEqual({ depth: '3/4' });
+    keepEntries('tucks', empty);
+    expect(recallEntries('tucks', 'in')).toEqual(empty);
+  });
+
+  test('the last four used, the latest first, each once', () => {
+    for (const id of ['a', 'b', 'c', 'a', 'd', 'e']) noteUse(id);
+    expect(recent()).toEqual(['e', 'd', 'a', 'c']);
+  });
+});
+
+test('a length is written down with its unit, a choice by its label', () => {
+  const written = { unit: 'in', entries: { depth: '4 3/8' } } as const;
+  expect(entryWords(written, 'depth', fields.depth!)).toBe('4 3/8 in');
+  expect(entryWords(written, 'count', fields.count!)).toBe('5 tucks');
+  expect(entryWords(written, 'pressed', fields.pressed!)).toBe('away from the edge');
+  expect(withUnit('4 cm', 'in')).toBe('4 cm');
+});
+
+test('how a length was understood is said only where it is not plain', () => {
+  const marking = { unit: 'in', per: 16 } as const;
+  expect(understood('4 3/8', marking)).toBeUndefined();
+  expect(understood('4 3/8 in', marking)).toBeUndefined();
+  expect(understood('0.25', marking)).toBe('= 1/4 in');
+  expect(understood('6 mm', marking)).toBe('about 1/4 in');
+  expect(understood('6', { unit: 'mm', step: 0.5 })).toBeUndefined();
+  expect(understood('2,5 cm', { unit: 'mm', step: 0.5 })).toBe('= 25 mm');
+  expect(understood('4 3/', marking)).toBeUndefined();
+});
