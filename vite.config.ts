@@ -2,6 +2,7 @@ import preact from '@preact/preset-vite';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { figures } from './.ci/constants.mjs';
 
 /** The development server puts styles and scripts inline, which the page's own policy refuses: leave it out there only. */
 const policyOnlyWhenBuilt: Plugin = {
@@ -51,7 +52,7 @@ const offline = VitePWA({
 
 export default defineConfig({
   base: './',
-  plugins: [preact(), policyOnlyWhenBuilt, offline],
+  plugins: [preact(), policyOnlyWhenBuilt, figures(), offline],
   build: {
     target: 'es2022',
     sourcemap: false,

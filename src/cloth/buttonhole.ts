@@ -41,7 +41,7 @@ export const TAPE_MORE: Sourced<Length> = {
   ),
 };
 /**
- * The buttonhole of a ball button is longer than its diameter.
+ * The buttonhole of a ball button is this many times as long as the ball is wide.
  * @unit times
  */
 export const BALL_TIMES: Sourced<number> = {

@@ -5,7 +5,7 @@ import { type Refusal, refusal } from './refusal.ts';
 import { memory, practice, published } from './source.ts';
 
 /**
- * Button sizes are given in lines, and so many lines are an inch.
+ * Buttons are sized in lines, and so many lines make an inch.
  * @unit lines
  */
 export const LINES_PER_INCH: Sourced<number> = {
@@ -13,7 +13,7 @@ export const LINES_PER_INCH: Sourced<number> = {
   source: published('Sizes, Inc., entry Buttons', 'undated', '40 line is 1 in; seen as an excerpt'),
 };
 /**
- * The circle of cloth that covers a button is wider than the button.
+ * The circle of cloth that covers a button is this many times as wide as the button.
  * @unit times
  */
 export const COVER: Sourced<number> = { value: 2, source: practice };

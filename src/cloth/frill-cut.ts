@@ -1,6 +1,6 @@
 import { add, type Length, longest, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
-import { type Advice, advise } from './advice.ts';
+import { type Advice, advise, type Sourced } from './advice.ts';
 import { biasCloth } from './bias-strips.ts';
 import { FULLNESS, FULLNESS_FOR, fullnessFor, type Gathered, type GathersMade, gathers } from './gathers.ts';
 import { type Refusal, refusal } from './refusal.ts';
@@ -14,8 +14,11 @@ export type FrillKind = 'usual' | 'plain ruffle' | 'full gathers' | 'ruche with 
 
 /** The common frill is cut with its length along the grain. */
 export const CLEANER_ALONG: Advice = advise('A strip cut along the grain gathers cleaner.', practice);
-/** The shortest piece of a bias strip is twice as long as the strip is wide, so that joins do not crowd. */
-export const SHORTEST_BIAS = { value: 2, source: memory } as const;
+/**
+ * The shortest piece of a bias strip is this many times as long as it is wide, so that joins do not crowd.
+ * @unit times
+ */
+export const SHORTEST_BIAS: Sourced<number> = { value: 2, source: memory };
 
 /** A frill gathered along its upper edge. */
 export interface FrillCutInput {

@@ -5,12 +5,12 @@ import { type Refusal, refusal } from './refusal.ts';
 import { memory, practice, published } from './source.ts';
 
 /**
- * A ruffle strip is longer than its place, unless said otherwise.
+ * A ruffle strip is this many times as long as its place, unless said otherwise.
  * @unit times
  */
 export const FULLNESS: Sourced<number> = { value: 2.5, source: practice };
 /**
- * With less fullness a ruffle looks skimped, and with more it is hard to draw up.
+ * A ruffle less full than this looks skimped, and one more full is hard to draw up.
  * @unit times
  */
 export const USUAL_FULLNESS: Sourced<readonly [least: number, most: number]> = {
@@ -29,7 +29,7 @@ const baldt = (part: string) =>
 const butterick = published('The New Dressmaker, Butterick', '1921', 'ch. 28, p. 137; seen as an excerpt');
 
 /**
- * Published fullness for what is gathered; a bias ruffle needs less than a straight one.
+ * How many times its place a strip is long, by what is gathered; a bias ruffle needs less than a straight one.
  * @unit times
  */
 export const FULLNESS_FOR: Readonly<Record<Gathered, Sourced<readonly [least: number, most: number]>>> = {
@@ -59,7 +59,7 @@ export const ROW_FROM_SEAM: Sourced<Length> = { value: inches(1, 8), source: mem
 /** Thread hangs out this far at each end of a gathering row, to hold while drawing up. */
 export const THREAD_END: Sourced<Length> = { value: mm(100), source: memory };
 /**
- * Fullness outside this is taken for a slip.
+ * A strip less or more full than this is taken for a slip.
  * @unit times
  */
 export const POSSIBLE_FULLNESS: Sourced<readonly [least: number, most: number]> = {

@@ -37,7 +37,7 @@ export const SAMPLE_FIRST: Source = published(
   'fusible only after a test sample; seen as an excerpt',
 );
 /**
- * An iron that fuses is as hot as this; other figures are taken for a slip.
+ * An iron that fuses is as hot as this; anything else is taken for a slip.
  * @unit °C
  */
 export const IRON_HEAT: Sourced<readonly [least: number, most: number]> = {

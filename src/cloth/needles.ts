@@ -18,7 +18,7 @@ const system = published('Needle Number System (trade technical article)', 'unda
 
 /**
  * Needle for a weight of cloth, by its metric number: the blade in hundredths of a millimetre.
- * @unit metric
+ * @unit
  * @each {} cloth
  */
 export const NEEDLE_BY_WEIGHT: Sourced<Readonly<Record<Weight, number>>> = {
@@ -26,21 +26,21 @@ export const NEEDLE_BY_WEIGHT: Sourced<Readonly<Record<Weight, number>>> = {
   source: system,
 };
 /**
- * The rule between the two numbers of a needle holds within these.
- * @unit metric
+ * The rule that gives the other number of a needle holds for metric numbers within these.
+ * @unit
  */
 export const NEEDLE_RANGE: Sourced<readonly [least: number, most: number]> = {
   value: [60, 110],
   source: system,
 };
 /**
- * The other number of a metric needle 60.
+ * The other number of a needle whose metric number is 60.
  * @unit
  */
 export const FIRST_NEEDLE: Sourced<number> = { value: 8, source: system };
 /**
- * The other number grows by one for so many hundredths of a millimetre.
- * @unit metric
+ * The other number of a needle grows by one while its metric number grows by this.
+ * @unit
  */
 export const NEEDLE_STEP: Sourced<number> = { value: 5, source: system };
 /** A ball point goes between the loops of a knit and does not cut them. */

@@ -9,7 +9,7 @@ export type Dots = 0 | 1 | 2 | 3;
 /**
  * Hottest sole plate for the dots in the iron of a care label.
  * @unit °C
- * @each dots: {}
+ * @each dots in the iron: {}
  */
 export const DOT_LIMIT: Sourced<Readonly<Record<1 | 2 | 3, number>>> = {
   value: { 1: 110, 2: 150, 3: 200 },

@@ -5,7 +5,7 @@ import { type Refusal, refusal } from './refusal.ts';
 import { memory } from './source.ts';
 
 /**
- * Cloth that would lose more than this part of its length is not what was meant.
+ * Shrinking by more than this part of the length is taken for a slip.
  * @unit part
  */
 export const MOST_SHRINKAGE: Sourced<number> = { value: 0.5, source: memory };

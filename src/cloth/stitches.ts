@@ -13,11 +13,11 @@ export interface Stitch {
   readonly name: string;
   /** Does a seam sewn with it give when the cloth is stretched? From memory. */
   readonly gives: boolean;
-  /** Thread used for each length of seam, all threads together. */
+  /** Thread that each stitch type takes, all threads together. */
   readonly thread: number;
 }
 
-/** Thread used for each length of seam depends on the stitch type. */
+/** Thread for a seam depends on its stitch type. */
 export const THREAD_RATIOS: Source = published(
   'Estimation of Thread Consumption of Garment, quoting The Technology of Clothing Manufacture, Carr and Latham',
   'undated',
@@ -72,7 +72,7 @@ export const STITCHES: Readonly<Record<StitchType, Stitch>> = {
 export type StitchPurpose = 'seam' | 'baste' | 'reinforce' | 'neaten';
 
 /**
- * Length of a stitch for its purpose; 12 to the inch is 2.1 mm.
+ * Length of a stitch, by what it is for; 12 to the inch are 2.1 mm long.
  * @each to {}
  */
 export const STITCH_LENGTH: Readonly<Record<StitchPurpose, Sourced<Length>>> = {

@@ -94,7 +94,7 @@ export const BACK_SHARE: Sourced<number> = {
  */
 export const CROTCH_REACH: Sourced<number> = { value: 0.15, source: practice };
 /**
- * Of that reach this part lies at the back, so the back reaches twice as far as the front.
+ * Of the reach of the crotch this part lies at the back.
  * @unit part
  */
 export const REACH_BEHIND: Sourced<number> = { value: 2 / 3, source: practice };
@@ -158,10 +158,10 @@ export const THIGH_BELOW: Sourced<Length> = { value: mm(40), source: practice };
  * @unit part
  */
 export const CALF_PART: Sourced<number> = { value: 1 / 3, source: memory };
-/** Legs whose girths differ by more than this are each drafted by themselves. */
+/** Two legs whose girths differ by more than this are drafted each by itself. */
 export const LEGS_DIFFER: Sourced<Length> = { value: mm(10), source: practice };
 /**
- * The girth of the knee against that of the calf, in nine of ten people.
+ * The knee is this many times as large round as the calf, in nine of ten people.
  * @unit times
  */
 export const KNEE_BY_CALF: Sourced<readonly [number, number]> = {
@@ -180,7 +180,7 @@ const women = published(
   '2021',
   'body measures of 175 young women; least squares over the rows',
 );
-/** A knee is expected from calf and lower thigh: this length, and a part of each. */
+/** The knee that a calf and a lower thigh let expect is this much, and a part of each. */
 export const KNEE_BASE: Sourced<Length> = { value: mm(118), source: women };
 /**
  * The expected knee has this part of the lower thigh in it.

@@ -3,7 +3,7 @@ import { bad, good, type Result } from '../length/result.ts';
 import type { Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { published } from './source.ts';
-import { STITCHES, type StitchType, THREAD_RATIOS } from './stitches.ts';
+import { type StitchType, THREAD_FOR } from './stitches.ts';
 
 /**
  * Thread that is left over, broken or tried out, as a part of what is sewn.
@@ -18,7 +18,7 @@ export const WASTE: Sourced<number> = {
   ),
 };
 /** Thread left at each end of a seam where it is cut by hand, the longer of the published 2 to 3 cm. */
-export const THREAD_TAIL: Sourced<Length> = { value: mm(30), source: THREAD_RATIOS };
+export const THREAD_TAIL: Sourced<Length> = { value: mm(30), source: THREAD_FOR.source };
 
 /** Seams that are sewn alike. */
 export interface SewnSeam {
@@ -74,7 +74,7 @@ export function threadUsed(input: ThreadUsedInput): Result<ThreadUsedMade, Refus
   const lines = seams.map(({ name, type, length, count = 1 }) => ({
     name,
     type,
-    thread: nm(count * (length * STITCHES[type].thread + 2 * tail)),
+    thread: nm(count * (length * THREAD_FOR.value[type] + 2 * tail)),
   }));
   const sewn = add(...lines.map(({ thread }) => thread));
   const needed = times(sewn, 1 + waste);

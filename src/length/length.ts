@@ -9,6 +9,7 @@ export type Length = number & { readonly [nanometres]: true };
 /**
  * Nanometres in one inch. An inch is 25.4 mm exactly, by definition.
  * Source: NIST Special Publication 811 (2008), Guide for the Use of the International System of Units, appendix B (from memory).
+ * @unit nanometres
  */
 export const NM_PER_INCH = 25_400_000;
 

@@ -24,8 +24,9 @@ export interface MarksKept {
 }
 
 /**
- * A mark that heat, time or water takes out must be used before that happens. Where the order is free, the killer is
- * put after the last use or before the marking; where it is forced between them, marking again is put into the order,
+ * A mark that heat, time or water takes out is used before that happens, or made again after it.
+ *
+ * Where the order is free, the killer is put after the last use or before the marking; where it is forced between them, marking again is put into the order,
  * and the maker is told of it with the markers that would live. Adds to the web as it goes, so no loop can arise.
  */
 export function marksLive(

@@ -150,7 +150,7 @@ export const tuckThenCut: Rule = {
   },
 };
 
-/** A fused layer cools flat before the piece is handled. */
+/** What was fused cools flat, a hem on the bias hangs, and what is wet dries before it is handled. */
 export const letItRest: Rule = {
   id: 'let it rest',
   source: memory,

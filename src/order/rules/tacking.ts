@@ -7,8 +7,10 @@ import type { Web } from '../web.ts';
 const RULE = 'tack the shape, then decorate';
 
 /**
- * Pieces that are tacked for a try-on alone have what shapes them (tucks, folds) by then, and what must come before the
- * try-on for other reasons; nothing else is done to them until the tacking is out again. Adds to the web as it goes, and
+ * Pieces that are tacked for a try-on have their tucks and folds by then; nothing else that can wait is done to them until
+ * the tacking is out again.
+ *
+ * Adds to the web as it goes, and
  * only what makes no loop.
  */
 export function tackTheShape(

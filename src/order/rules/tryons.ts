@@ -7,8 +7,9 @@ import type { Web } from '../web.ts';
 const RULE = 'try on before what cannot be undone';
 
 /**
- * Try-ons stand before slits, trims, hems and costly decoration of their garment where they can: where nothing says that the
- * decoration itself must come before the try-on. Adds to the web as it goes, so no loop can arise.
+ * Try-ons stand before slits, trims, hems and costly decoration of their garment, unless these must come before the try-on.
+ *
+ * Adds to the web as it goes, so no loop can arise.
  */
 export function tryOnsFirst(
   made: Made,
