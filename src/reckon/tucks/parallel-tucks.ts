@@ -1,9 +1,10 @@
 import { published } from '../../cloth/source.ts';
+import { tuckedWidth } from '../../cloth/tucked-width.ts';
 import { EASY_TUCK, tucks } from '../../cloth/tucks.ts';
-import { add, mm, nm, zero } from '../../length/length.ts';
 import { good } from '../../length/result.ts';
-import { box, line, place, sheet } from '../../paper/drawing.ts';
 import { reckoning } from '../reckoning.ts';
+import { apartFigures } from './apart-figures.ts';
+import { flatAndFinished, tuckStrip } from './tuck-drawing.ts';
 
 /** Parallel tucks of one depth, from their finished places. */
 export const parallelTucks = reckoning({
@@ -40,47 +41,33 @@ export const parallelTucks = reckoning({
       ],
       start: 'away',
     },
+    after: {
+      kind: 'length',
+      label: 'After the last',
+      means: 'From the last stitching to the far edge, finished; as before the first if left empty.',
+      start: { in: '', mm: '' },
+      optional: true,
+    },
   },
   work: (given) => {
     const made = tucks(given);
     if (!made.ok) return made;
+    const width = tuckedWidth(made.value, given.after);
+    if (!width.ok) return width;
+    const { finished, flat } = width.value;
     const marks = made.value.tucks;
-    const last = marks.at(-1);
-    const span = add(last?.secondStitching ?? zero, given.first);
-    const high = nm(Math.max(span / 2, mm(40)));
-    const down = (x: typeof span) => [place(x, zero), place(x, high)] as const;
     return good({
       figures: [
+        { kind: 'length', name: 'Cloth to cut, without allowances', length: flat },
         { kind: 'length', name: 'Cloth that the tucks take', length: made.value.takeUp },
-        ...marks.map((tuck, i) => ({
-          kind: 'length' as const,
-          name: `Fold ${i + 1}, on the flat cloth`,
-          length: tuck.fold,
-        })),
+        { kind: 'length', name: 'Finished width', length: finished },
+        ...apartFigures(marks),
       ],
-      strips: [
-        {
-          name: 'Tucks, on the flat cloth',
-          from: 'the edge',
-          span,
-          marks: marks.flatMap((tuck, i) => [
-            { at: tuck.firstStitching, name: `tuck ${i + 1}, stitch`, stroke: 'stitch' as const },
-            { at: tuck.fold, name: `tuck ${i + 1}, fold`, stroke: 'fold' as const },
-            { at: tuck.secondStitching, name: `tuck ${i + 1}, stitch`, stroke: 'stitch' as const },
-          ]),
-        },
-      ],
-      drawing: sheet('Tucks, flat', [
-        box('body', zero, zero, span, high),
-        ...marks.flatMap((tuck) => [
-          line('stitch', ...down(tuck.firstStitching)),
-          line('fold', ...down(tuck.fold)),
-          line('stitch', ...down(tuck.secondStitching)),
-        ]),
-      ]),
+      strips: [tuckStrip('Tucks, on the flat cloth', 'the edge', flat, marks)],
+      drawing: flatAndFinished(marks, flat, finished),
       sheets: [],
       advice: made.value.advice,
-      assumed: made.value.assumed,
+      assumed: [...made.value.assumed, ...width.value.assumed],
       sources: [
         published('Clothing for Women, Baldt', '1916', 'p. 400; seen as an excerpt'),
         EASY_TUCK.source,
