@@ -32,12 +32,13 @@ export type Act =
     }
   | { readonly kind: 'reason-waived'; readonly key: string }
   | { readonly kind: 'note'; readonly step: string; readonly text: string }
-  /** Figures of a reckoning were put on the card of a step; `entries` are what stood in its fields, to open it again. */
+  /** Figures of a reckoning were put on the card of a step; `entries` are what was written in its fields, to open it again, and `unit` is meant where none is written. */
   | {
       readonly kind: 'reckoned';
       readonly step: string;
       readonly reckoning: string;
       readonly title: string;
+      readonly unit: 'in' | 'mm';
       readonly entries: Readonly<Record<string, string>>;
       readonly figures: readonly { readonly name: string; readonly figure: string }[];
     }

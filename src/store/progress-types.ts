@@ -41,6 +41,7 @@ export interface Progress {
     readonly step: string;
     readonly reckoning: string;
     readonly title: string;
+    readonly unit: 'in' | 'mm';
     readonly entries: Readonly<Record<string, string>>;
     readonly figures: readonly { readonly name: string; readonly figure: string }[];
   }[];

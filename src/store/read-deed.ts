@@ -16,7 +16,7 @@ const CARRIES: { readonly [K in Act['kind']]: Readonly<Record<string, 'string' |
   'reason-added': { before: 'string', after: 'string', because: 'string' },
   'reason-waived': { key: 'string' },
   note: { step: 'string', text: 'string' },
-  reckoned: { step: 'string', reckoning: 'string', title: 'string' },
+  reckoned: { step: 'string', reckoning: 'string', title: 'string', unit: 'string' },
   undone: { deed: 'string' },
 };
 

@@ -36,7 +36,8 @@ const wrong = (field: string, expected: string): Result<never, { field: string; 
 
 /**
  * Reads an act that puts figures on a card, whoever made it. Refused: a text that is missing or too long, no figure or
- * more than {@link MOST_FIGURES}, entries that are no texts. Gives which field it is and what was expected.
+ * more than {@link MOST_FIGURES}, entries that are no texts, a
+ * unit that is none. Gives which field it is and what was expected.
  */
 export const readReckoned = (
   act: Readonly<Record<string, unknown>>,
@@ -44,6 +45,7 @@ export const readReckoned = (
   for (const field of ['step', 'reckoning', 'title'] as const) {
     if (!isText(act[field], 1, MOST[field])) return wrong(field, `1 to ${MOST[field]} letters`);
   }
+  if (act.unit !== 'in' && act.unit !== 'mm') return wrong('unit', '"in" or "mm"');
   const { entries, figures } = act;
   if (!isObject(entries)) return wrong('entries', 'an object of texts');
   const written = Object.entries(entries);

@@ -3,10 +3,10 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { Bench } from '../../src/screens/bench/bench.tsx';
 import { putOn } from '../../src/screens/bench/from-reckoner.tsx';
 import { cardInWords } from '../../src/screens/bench/words.ts';
+import { keepEntries, recallEntries, takenBack } from '../../src/screens/reckoner/entries.ts';
 import { type Session, startSession } from '../../src/screens/session.ts';
 import type { Act } from '../../src/store/deed.ts';
 import { now } from '../../src/ui/clock.ts';
-import { recall } from '../../src/ui/safe-storage.ts';
 import { memoryLedger, outfit, rooms, stepIds } from './fixture.ts';
 
 let session: Session;
@@ -20,6 +20,7 @@ const put = (n: number, more: Partial<Extract<Act, { kind: 'reckoned' }>> = {}):
   step: marks,
   reckoning: 'parallel-tucks',
   title: 'Parallel tucks',
+  unit: 'in',
   entries: { depth: '1/8', count: '9' },
   figures: figures(n),
   ...more,
@@ -113,8 +114,14 @@ describe('figures on a card', () => {
       name: /^Reckon again ?: Parallel tucks$/,
     });
     expect(link.getAttribute('href')).toBe('#/reckoner/parallel-tucks');
+    keepEntries('parallel-tucks', { unit: 'mm', entries: { depth: '6' } });
     fireEvent.click(link);
-    expect(JSON.parse(recall('reckon.parallel-tucks') ?? '')).toEqual({ depth: '1/8', count: '9' });
+    const kept = recallEntries('parallel-tucks', 'mm');
+    expect(kept).toMatchObject({ unit: 'in', entries: { depth: '1/8', count: '9' } });
+    expect(takenBack(kept)).toMatchObject({ unit: 'mm', entries: { depth: '6' } });
+    localStorage.setItem('slipbaste.reckoner.parallel-tucks', 'torn');
+    fireEvent.click(link);
+    expect(recallEntries('parallel-tucks', 'mm').entries).toEqual({ depth: '1/8', count: '9' });
   });
 
   test('the pad does what it did before, and figures put by another page appear', async () => {

@@ -1,6 +1,7 @@
 import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { cardsToChoose, matching } from '../../src/screens/bench/cards-to-choose.ts';
+import { units } from '../../src/screens/choices.ts';
 import PutOnCard from '../../src/screens/reckoner/put-on-card.tsx';
 import type { Act, Deed } from '../../src/store/deed.ts';
 import { addUp } from '../../src/store/progress.ts';
@@ -62,6 +63,7 @@ const put = () => addUp(deeds, deeds[0]?.outfit ?? '').reckoned;
 const laidOut = (): Promise<void> => waitFor(() => expect(part('on-bench')).not.toBeNull());
 
 beforeEach(() => {
+  units.value = 'mm';
   deeds = [];
   full = undefined;
 });
@@ -85,7 +87,7 @@ describe('putting figures on a card', () => {
     await laidOut();
     fireEvent.click(card(marks));
     await waitFor(() => expect(part('put')).not.toBeNull());
-    expect(put()).toMatchObject([{ step: marks, ...tucks }]);
+    expect(put()).toMatchObject([{ step: marks, unit: 'mm', ...tucks }]);
     expect(screen.getByRole('status').textContent).toBe(
       'On the card now: Mark the tuck folds on the left front, Shirt.',
     );

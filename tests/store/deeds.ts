@@ -56,6 +56,7 @@ export const anyAct: fc.Arbitrary<Act> = fc.oneof(
     kind: fc.constant('reckoned' as const),
     step: name,
     reckoning: fc.constantFrom('parallel-tucks', 'circle-frill'),
+    unit: fc.constantFrom('in' as const, 'mm' as const),
     title: fc.constantFrom('Parallel tucks', 'Circle frill'),
     entries: fc.dictionary(fc.constantFrom('depth', 'count', 'constructor'), fc.string(), {
       noNullPrototype: true,

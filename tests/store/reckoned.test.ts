@@ -16,6 +16,7 @@ const tucks: ReckonedAct = {
   step: 'shirt/front/tucks',
   reckoning: 'parallel-tucks',
   title: 'Parallel tucks',
+  unit: 'in',
   entries: { depth: '1/8', count: '9' },
   figures: [
     { name: 'cloth to cut', figure: '15 1/4 in' },
@@ -98,6 +99,7 @@ describe('figures that do not go on a card', () => {
     ['a long title', { title: large(161) }, 'act.title: found "mmm'],
     ['no title', { title: '' }, 'act.title: found "", expected 1 to 160 letters'],
     ['no reckoning', { reckoning: undefined }, 'act.reckoning: found nothing'],
+    ['a unit that is none', { unit: 'yd' }, 'act.unit: found "yd", expected "in" or "mm"'],
     ['no step', { step: 7 }, 'act.step: found 7'],
     ['an entry that is no text', { entries: { depth: 3 } }, 'act.entries: found an object'],
     ['entries as a list', { entries: ['3'] }, 'act.entries: found a list'],

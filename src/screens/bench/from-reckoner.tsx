@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { Act } from '../../store/deed.ts';
 import type { Progress } from '../../store/progress-types.ts';
-import { keep } from '../../ui/safe-storage.ts';
+import { keep, recall } from '../../ui/safe-storage.ts';
 import './from-reckoner.css';
 
 type Put = Progress['reckoned'][number];
@@ -12,6 +12,21 @@ export const OPEN_FIGURES = 3;
 /** What was put on the card of a step, the last put first. */
 export const putOn = (progress: Pick<Progress, 'reckoned'>, step: string | undefined): readonly Put[] =>
   progress.reckoned.filter((one) => one.step === step).reverse();
+
+/**
+ * Lays out what stood in the fields of a reckoning where the reckoner looks for it when it opens. What the maker has
+ * written there since can be taken back there.
+ */
+function layOut({ reckoning, unit, entries }: Put): void {
+  const place = `reckoner.${reckoning}`;
+  let before: unknown;
+  try {
+    before = JSON.parse(recall(place) ?? '{}');
+  } catch {
+    // What cannot be read cannot be taken back.
+  }
+  keep(place, JSON.stringify({ unit, entries, before }));
+}
 
 /**
  * Figures that the maker reckoned and put on this card.
@@ -39,7 +54,7 @@ export function FromReckoner(props: {
 
 function OnCard({ put, act }: { readonly put: Put; readonly act: (...acts: readonly Act[]) => void }) {
   const open = useSignal(false);
-  const { deed, reckoning, title, entries, figures } = put;
+  const { deed, reckoning, title, figures } = put;
   const more = figures.length - OPEN_FIGURES;
   return (
     <article class="on-card" data-reckoned={reckoning}>
@@ -72,7 +87,7 @@ function OnCard({ put, act }: { readonly put: Put; readonly act: (...acts: reado
           data-part="reckon-again"
           href={`#/reckoner/${encodeURIComponent(reckoning)}`}
           // What stood in the fields stands there again when the reckoner opens.
-          onClick={() => keep(`reckon.${reckoning}`, JSON.stringify(entries))}
+          onClick={() => layOut(put)}
         >
           Reckon again<span class="unseen">: {title}</span>
         </a>
