@@ -58,8 +58,8 @@ export function circleFrill(input: CircleFrillInput): Result<CircleFrillMade, Re
       ),
     );
   }
-  if (allowance < 0 || hem < 0 || slit < 0) {
-    return bad(refusal('allowance', 'An allowance is below zero.', 'Give zero or more.'));
+  for (const [field, size] of Object.entries({ allowance, hem, slit })) {
+    if (size < 0) return bad(refusal(field, 'This allowance is below zero.', 'Give zero or more.'));
   }
   const rings = Math.ceil(circles);
   const exact = (seam + 2 * slit * rings) / (2 * Math.PI * circles);

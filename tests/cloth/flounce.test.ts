@@ -40,7 +40,8 @@ describe('a flounce from its two edges', () => {
     [{ bottom: mm(7500) }, 'bottom'],
     [{ bottom: mm(600.001) }, 'bottom'],
     [{ depth: zero }, 'depth'],
-    [{ hem: mm(-1) }, 'allowance'],
+    [{ hem: mm(-1) }, 'hem'],
+    [{ slit: mm(-1) }, 'slit'],
   ])('refuses %j', (change, field) => {
     expect(flounce({ ...hem, ...change })).toMatchObject({ ok: false, error: { field } });
   });
