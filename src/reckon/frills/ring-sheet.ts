@@ -60,7 +60,7 @@ function named(part: number, { cutInside, cutOutside }: CircleFrillMade): readon
   const half = nm(band * 0.3);
   return [
     line('grain', place(nm(at.x - half), at.y), place(nm(at.x + half), at.y)),
-    middleWords('frill', place(at.x, nm(at.y + band * 0.16)), shortest(mm(5), nm(band * 0.12))),
+    middleWords('frill', place(at.x, nm(at.y + band * 0.26)), shortest(mm(8), nm(band * 0.2))),
   ];
 }
 

@@ -1,0 +1,58 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { circularFrill } from '../../../src/reckon/frills/circular-frill.ts';
+import type { Entries } from '../../../src/reckon/reckoning.ts';
+import { extent, figure, marksOf, refusedAt, worked } from './worked.ts';
+
+describe('circular frill', () => {
+  // (314.159 + 0) / 2 pi = 50.
+  const cuff: Entries = { seam: '314.159', depth: '60', circles: '1', allowance: '10', hem: '5', slit: '0' };
+
+  test('one circle in millimetres', () => {
+    const frill = worked(circularFrill, cuff);
+    expect(figure(frill, 'Radius of the seam line')).toBe(50);
+    expect(figure(frill, 'Radius to cut inside')).toBe(40);
+    expect(figure(frill, 'Radius to cut outside')).toBe(115);
+    expect(figure(frill, 'Side of the cloth square')).toBe(230);
+    expect(figure(frill, 'Finished lower edge')).toBe(691.15);
+    expect(figure(frill, 'Rings and joins')).toBe('1 whole ring, 1 join');
+    expect(marksOf(frill, 0)).toEqual([0, 78.54, 157.08, 235.619, 314.159]);
+    expect(frill.sheets[0]?.notes).toContain('cut 1');
+  });
+
+  test('one and a half circles in inches: a ring and a part', () => {
+    const frill = worked(circularFrill, { seam: '30', circles: '1.5', slit: '0', ends: 'open' }, 'in');
+    expect(figure(frill, 'Radius of the seam line', 'in')).toBe(3.183);
+    expect(figure(frill, 'Rings and joins')).toBe('1 whole ring and 1 part of 180 degrees, 1 join');
+    expect(frill.sheets).toHaveLength(2);
+  });
+
+  test('the ring is printed at true size, and a wide one as a quarter', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 100, max: 1200 }), fc.integer({ min: 20, max: 250 }), (seam, depth) => {
+        const frill = worked(circularFrill, { ...cuff, seam: `${seam}`, depth: `${depth}` });
+        const { wide, high } = extent(frill.sheets[0] ?? frill.drawing);
+        const square = Number(figure(frill, 'Side of the cloth square'));
+        // The curve is flattened within 0.05 mm on either side.
+        const shown = square > 400 ? square / 2 : square;
+        expect(Math.abs(wide - shown)).toBeLessThan(0.11);
+        expect(Math.abs(high - shown)).toBeLessThan(0.11);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test.each<[Entries, string]>([
+    [{ seam: '0' }, 'seam'],
+    [{ depth: '0' }, 'depth'],
+    [{ circles: '0' }, 'circles'],
+    [{ circles: '20' }, 'circles'],
+    [{ circles: '0.000001' }, 'circles'],
+    [{ circles: '1.01', slit: '10' }, 'circles'],
+    [{ allowance: '-1' }, 'allowance'],
+    [{ hem: '-1' }, 'hem'],
+    [{ slit: '-1' }, 'slit'],
+  ])('refuses %j at its own field', (entries, field) => {
+    expect(refusedAt(circularFrill, { ...cuff, ...entries })).toEqual([field]);
+  });
+});
