@@ -13,7 +13,13 @@ export type HoleRule =
   /** Half of a tape's length once round the button, and 1/8 in; serves domed and odd shapes. */
   | { readonly rule: 'tape'; readonly round: Length }
   /** One and a quarter times the diameter of a ball. */
-  | { readonly rule: 'ball'; readonly diameter: Length };
+  | { readonly rule: 'ball'; readonly diameter: Length }
+  /** Diameter and 1/16 in: an older rule for a flat button. */
+  | { readonly rule: 'older'; readonly diameter: Length }
+  /** The diameter itself, worked by hand in linen. */
+  | { readonly rule: 'linen'; readonly diameter: Length }
+  /** Diameter and 1/8 in, for a hole bound with a strip. */
+  | { readonly rule: 'bound'; readonly diameter: Length };
 
 /** What {@link buttonholeLength} gives back. */
 export interface HoleLength {
@@ -69,6 +75,27 @@ export function buttonholeLength(button: HoleRule): Result<HoleLength, Refusal> 
       length: times(button.diameter, BALL_TIMES.value),
       says: 'One and a quarter times the ball',
       source: BALL_TIMES.source,
+    });
+  }
+  if (button.rule === 'older') {
+    return good({
+      length: add(button.diameter, inches(1, 16)),
+      says: 'Diameter and 1/16 in, an older rule',
+      source: published('Clothing for Women, Baldt', '1916', 'Stitches 6, buttonholes; seen as an excerpt'),
+    });
+  }
+  if (button.rule === 'linen') {
+    return good({
+      length: button.diameter,
+      says: 'The diameter itself, in linen',
+      source: published('Encyclopedia of Needlework, Dillmont', 'undated', 'Plain sewing, fig. 29'),
+    });
+  }
+  if (button.rule === 'bound') {
+    return good({
+      length: add(button.diameter, inches(1, 8)),
+      says: 'Diameter and 1/8 in, for a bound hole',
+      source: published('Making Bound Buttonholes', 'undated', 'step I; seen as an excerpt'),
     });
   }
   const { diameter, thickness } = button;

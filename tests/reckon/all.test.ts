@@ -62,7 +62,8 @@ describe('every reckoning', () => {
   test.each(RECKONINGS.map((one) => [one.id, one] as const))('%s asks plainly', (_, { fields }) => {
     expect(Object.keys(fields).length).toBeGreaterThan(0);
     for (const field of Object.values(fields)) {
-      expect(field.label.split(' ').length, field.label).toBeLessThanOrEqual(4);
+      expect(field.label.split(' ').length, field.label).toBeLessThanOrEqual(5);
+      expect(field.label.length, field.label).toBeLessThanOrEqual(30);
       if (field.means !== undefined) expect(field.means).toMatch(/^[A-Z0-9].*\.$/s);
       const optional = 'optional' in field && field.optional === true;
       for (const unit of UNITS) {
