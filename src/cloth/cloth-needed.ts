@@ -15,7 +15,7 @@ export type { ClothPiece } from './cloth-needed-pieces.ts';
 
 /** Cloth is sold in multiples of this length, unless said otherwise. */
 export const SOLD_BY: Sourced<Length> = { value: mm(50), source: practice };
-/** How long the search goes on, in slices compared: 30 to 60 ms for a dozen pieces where it was measured. */
+/** How long the search goes on, in slices compared: 60 to 100 ms for a dozen pieces where it was measured. */
 const SEARCH = 5_000_000;
 
 /** A nap runs down the garment, that of velvet and velveteen up, and all pieces lie one way. */

@@ -34,7 +34,7 @@ export interface Layout {
 }
 
 /** Between which places of `b`, on the way down past `a`, the two overlap; `dx` is how far `b` lies to the right of `a`. */
-function clash(a: Slices, b: Slices, dx: number): readonly [from: number, to: number] {
+export function clash(a: Slices, b: Slices, dx: number): readonly [from: number, to: number] {
   let from = Number.POSITIVE_INFINITY;
   let to = Number.NEGATIVE_INFINITY;
   let i = 0;
@@ -74,6 +74,46 @@ function placesFor(way: Lying, placed: readonly Laid[], strip: Strip): number[] 
   return [...places].filter((x) => x >= left && x <= most).sort((a, b) => a - b);
 }
 
+/** First free place down the cloth at a place across, or nothing where it would end past `before`; and the work it took. */
+function slide(placed: readonly Laid[], strip: Strip, way: Lying, x: number, before: number) {
+  let y = 0;
+  let steps = 0;
+  for (let moved = true; moved; ) {
+    moved = false;
+    for (const other of placed) {
+      const below = other.y + other.way.height + strip.gap;
+      const above = other.y - strip.gap - way.height;
+      if (y >= below || y <= above || x >= other.x + other.way.width + strip.gap) continue;
+      if (x + way.width + strip.gap <= other.x) continue;
+      const [from, to] = clash(other.way.wide, way.slices, x - other.x);
+      steps += way.slices.to.length + 1;
+      if (y <= other.y + from || y >= other.y + to) continue;
+      y = other.y + to;
+      if (y + way.height > before) return { y: undefined, steps };
+      moved = true;
+    }
+  }
+  return { y, steps };
+}
+
+/** Slides what lies apart as far towards the beginning as each will go at its place across, the nearest first. */
+export function slideUp(lying: readonly Laid[], strip: Strip): Layout {
+  const laid: Laid[] = [...lying];
+  const placed: Laid[] = [];
+  let [length, spread, steps] = [0, 0, 0];
+  const order = [...lying.entries()].sort(([i, a], [j, b]) => a.y - b.y || i - j);
+  for (const [n, { way, x }] of order) {
+    const slid = slide(placed, strip, way, x, Number.POSITIVE_INFINITY);
+    const y = slid.y ?? 0;
+    steps += slid.steps;
+    laid[n] = { way, x, y };
+    placed.push({ way, x, y });
+    length = Math.max(length, y + way.height);
+    spread += ((y + way.height) / 1e6) * (way.width / 1e6);
+  }
+  return { laid, length, spread, steps };
+}
+
 /**
  * Lays things one after the other, each where it ends nearest the beginning of the cloth, and there furthest left. A
  * place between or behind pieces already laid is taken where the thing fits: it slides down past them along its own
@@ -86,27 +126,6 @@ export function layInOrder(things: readonly ToLay[], order: readonly number[], s
   let spread = 0;
   let steps = 0;
 
-  /** First free place down the cloth at a place across, or nothing where it would end past `before`. */
-  const slide = (way: Lying, x: number, before: number): number | undefined => {
-    let y = 0;
-    for (let moved = true; moved; ) {
-      moved = false;
-      for (const other of placed) {
-        const below = other.y + other.way.height + strip.gap;
-        const above = other.y - strip.gap - way.height;
-        if (y >= below || y <= above || x >= other.x + other.way.width + strip.gap) continue;
-        if (x + way.width + strip.gap <= other.x) continue;
-        const [from, to] = clash(other.way.wide, way.slices, x - other.x);
-        steps += way.slices.to.length + 1;
-        if (y <= other.y + from || y >= other.y + to) continue;
-        y = other.y + to;
-        if (y + way.height > before) return undefined;
-        moved = true;
-      }
-    }
-    return y;
-  };
-
   for (const n of order) {
     const thing = things[n];
     if (!thing) continue;
@@ -114,8 +133,9 @@ export function layInOrder(things: readonly ToLay[], order: readonly number[], s
     let end = Number.POSITIVE_INFINITY;
     for (const way of thing.ways) {
       for (const x of thing.onFold ? [0] : placesFor(way, placed, strip)) {
-        const y = slide(way, x, end);
-        steps += 4 + placed.length; // about what looking past them costs, in slices
+        const slid = slide(placed, strip, way, x, end);
+        const { y } = slid;
+        steps += slid.steps + 4 + placed.length; // about what looking past them costs, in slices
         if (y === undefined || y + way.height >= end) continue;
         best = { way, x, y };
         end = y + way.height;

@@ -74,31 +74,40 @@ describe('a search', () => {
     maxLength: 9,
   });
 
+  // The larger reaches the part of the search that presses pieces together.
+  const budget = fc.constantFrom(20_000, 500_000);
+
   test('never overlaps, keeps the gap and stays on the cloth, for shapes of any kind', () => {
     fc.assert(
-      fc.property(shapes, fc.nat(12), fc.integer({ min: 250, max: 600 }), (all, gap, width) => {
-        const things = all.map(
-          (shape): ToLay => ({
-            ways: ([0, 90, 180, 270] as const).map((turn) => lay(shape, 0, turn, false, mm(gap))),
-            onFold: false,
-          }),
-        );
-        const { laid, length } = findLayout(things, strip(width, gap), 0, 20_000, 0);
-        const outlines = laid.map(drawn);
-        expect(outlines).toHaveLength(all.length);
-        expect(Math.max(...outlines.flat().map((p) => p.y))).toBe(length);
-        for (const [i, outline] of outlines.entries()) {
-          for (const { x, y } of outline) {
-            expect(x).toBeGreaterThanOrEqual(0);
-            expect(x).toBeLessThanOrEqual(mm(width));
-            expect(y).toBeGreaterThanOrEqual(0);
+      fc.property(
+        shapes,
+        fc.nat(12),
+        fc.integer({ min: 250, max: 600 }),
+        budget,
+        (all, gap, width, budget) => {
+          const things = all.map(
+            (shape): ToLay => ({
+              ways: ([0, 90, 180, 270] as const).map((turn) => lay(shape, 0, turn, false, mm(gap))),
+              onFold: false,
+            }),
+          );
+          const { laid, length } = findLayout(things, strip(width, gap), 0, budget, 0);
+          const outlines = laid.map(drawn);
+          expect(outlines).toHaveLength(all.length);
+          expect(Math.max(...outlines.flat().map((p) => p.y))).toBe(length);
+          for (const [i, outline] of outlines.entries()) {
+            for (const { x, y } of outline) {
+              expect(x).toBeGreaterThanOrEqual(0);
+              expect(x).toBeLessThanOrEqual(mm(width));
+              expect(y).toBeGreaterThanOrEqual(0);
+            }
+            for (const other of outlines.slice(0, i)) {
+              expect(overlap(outline, other)).toBe(false);
+              if (gap > 0) expect(apart(outline, other)).toBeGreaterThanOrEqual(mm(gap) - 2);
+            }
           }
-          for (const other of outlines.slice(0, i)) {
-            expect(overlap(outline, other)).toBe(false);
-            if (gap > 0) expect(apart(outline, other)).toBeGreaterThanOrEqual(mm(gap) - 2);
-          }
-        }
-      }),
+        },
+      ),
       { numRuns: 40 },
     );
   });
@@ -115,6 +124,10 @@ describe('a search', () => {
         const run = (budget: number) => findLayout(things, strip(600), 0, budget, seed);
         expect(run(20_000)).toEqual(run(20_000));
         expect(run(20_000).length).toBeLessThanOrEqual(run(0).length);
+        const [some, more] = [run(400_000), run(800_000)];
+        expect(run(800_000)).toEqual(more);
+        expect(more.length).toBeLessThanOrEqual(some.length);
+        expect(some.length).toBeLessThanOrEqual(run(20_000).length);
       }),
       { numRuns: 15 },
     );
