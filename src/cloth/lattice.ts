@@ -1,4 +1,4 @@
-import { type Length, nm } from '../length/length.ts';
+import { type Length, mm, nm } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { clipLine, directionOf, type Line, pointAlong, type Stretch } from '../shape/clip.ts';
 import { type Polygon, pointOf } from '../shape/flatten.ts';
@@ -6,7 +6,7 @@ import { insetPolygon } from '../shape/inset.ts';
 import type { Point } from '../shape/outline.ts';
 import type { Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
-import { memory } from './source.ts';
+import { memory, practice } from './source.ts';
 
 /** Parallel lines of a lattice. */
 export interface LatticeFamily {
@@ -54,6 +54,9 @@ export interface LatticeMade {
  * @unit degrees
  */
 export const LEAST_CROSSING: Sourced<number> = { value: 5, source: memory };
+/** Beads stop this far from the seam line, so that the foot of the machine can pass. */
+export const FOOT_ROOM: Sourced<Length> = { value: mm(6), source: practice };
+
 const MOST_LINES = 20_000;
 const NEAR = 1; // nanometre
 

@@ -1,13 +1,13 @@
 import type { Piece, TuckFamily } from '../../outfit/outfit.ts';
+import { holesOf } from '../../outfit/piece-holes.ts';
+import { latticeOf } from '../../outfit/piece-lattice.ts';
+import { tuckDatum } from '../../outfit/tuck-datum.ts';
 import { clipToPieces } from '../../shape/clip.ts';
 import { edgeStarts, flattenOutline, pointOf } from '../../shape/flatten.ts';
 import { boundingBox } from '../../shape/measure.ts';
 import type { Point } from '../../shape/outline.ts';
 import type { DrawnPiece } from '../card-types.ts';
-import { holes } from './hole-marks.ts';
-import { latticeOf } from './lattice-marks.ts';
 import type { CardSubject } from './subject.ts';
-import { tuckDatum } from './tuck-marks.ts';
 
 /** Most pieces that a small screen shows with profit. */
 const MOST = 4;
@@ -46,7 +46,7 @@ function linesOn(on: CardSubject, piece: Piece): Lines {
       return made.ok ? made.value.lines.map(({ from, to }) => ({ from, to, kind: 'bead' as const })) : [];
     }
     case 'buttonholes': {
-      const found = holes(on, work);
+      const found = holesOf(on.garment, work);
       return found.ok
         ? found.value.made.fastenings.flatMap((f) => holeLine(piece, work.along, f.hole.from, f.hole.to))
         : [];

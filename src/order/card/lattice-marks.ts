@@ -1,35 +1,16 @@
-import { advise, type Sourced } from '../../cloth/advice.ts';
+import { advise } from '../../cloth/advice.ts';
 import { latticeBeads } from '../../cloth/beads.ts';
-import { type LatticeMade, lattice } from '../../cloth/lattice.ts';
 import type { Refusal } from '../../cloth/refusal.ts';
 import { practice } from '../../cloth/source.ts';
-import { type Length, mm, nm, times, zero } from '../../length/length.ts';
+import { type Length, nm, times, zero } from '../../length/length.ts';
 import { good, type Result } from '../../length/result.ts';
 import type { Piece } from '../../outfit/outfit.ts';
-import { flattenOutline, type Polygon, pointOf } from '../../shape/flatten.ts';
+import { latticeOf } from '../../outfit/piece-lattice.ts';
+import { flattenOutline } from '../../shape/flatten.ts';
 import { boundingBox } from '../../shape/measure.ts';
 import type { MarkSet } from '../card-types.ts';
 import type { MarksFound, WorkOf } from './marks.ts';
 import { type CardSubject, item, onSide, sidesOf } from './subject.ts';
-
-/** Beads stop this far from the seam line, so that the foot of the machine can pass. */
-export const FOOT_ROOM: Sourced<Length> = { value: mm(6), source: practice };
-
-/** The lattice of a work on the real outline of its piece, less the room for the foot. */
-export function latticeOf(piece: Piece, work: WorkOf<'lattice-beads'>): Result<LatticeMade, Refusal> {
-  const outline: Polygon = flattenOutline(piece.outline);
-  const box = boundingBox(outline);
-  const through = pointOf((box.left + box.right) / 2, (box.top + box.bottom) / 2);
-  const [a, b] = work.families;
-  return lattice({
-    outline,
-    clear: FOOT_ROOM.value,
-    families: [
-      { angle: a.angle + 90, spacing: a.spacing, through },
-      { angle: b.angle + 90, spacing: b.spacing, through },
-    ],
-  });
-}
 
 /** Beads along the lattice of a work. */
 export function beadsOf(piece: Piece, work: WorkOf<'lattice-beads'>) {
