@@ -8,6 +8,8 @@ import { openOutline } from './open-outline.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { type MarkedLine, straightLines } from './tuck-lines.ts';
 
+export type { MarkedLine } from './tuck-lines.ts';
+
 /** What {@link crossTucks} gives back. */
 export interface CrossTucksMade {
   /** Outline to cut, or to mark on the flat cloth when the maker cuts after tucking. */

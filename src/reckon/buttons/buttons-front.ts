@@ -108,6 +108,8 @@ export const buttonsFront = reckoning({
       line('mark', place(inner, zero), place(inner, opening)),
     ];
     const letters = times(opening, 1 / 25);
+    // Enough of both fronts to know them by.
+    const shown = nm(Math.max(wide, opening * 0.2));
     const across = add(wide, times(letters, 3));
     const gaps: ReckonedFigure[] =
       levels.length === 0
@@ -162,10 +164,10 @@ export const buttonsFront = reckoning({
         },
       ],
       drawing: sheet('Holes and buttons', [
-        box('body', zero, zero, wide, opening),
+        box('body', nm(wide - shown), zero, shown, opening),
         line('mark', place(inner, zero), place(inner, opening)),
         ...slots,
-        box('body', across, zero, wide, opening),
+        box('body', across, zero, shown, opening),
         line('mark', place(nm(across + outer), zero), place(nm(across + outer), opening)),
         ...all.map(({ button }) =>
           arc('body', place(nm(across + outer), button.along), times(diameter, 1 / 2)),

@@ -1,23 +1,19 @@
 import { CLUSTER, FASTENING, latticeBeads, NEEDLEFUL, segmentBeads } from '../../cloth/beads.ts';
-import { edgeMarks } from '../../cloth/edge-marks.ts';
 import type { LatticeMade } from '../../cloth/lattice.ts';
 import { latticePanel } from '../../cloth/lattice-panel.ts';
 import { latticeTucks } from '../../cloth/lattice-tucks.ts';
 import { geometry, practice } from '../../cloth/source.ts';
-import { type Length, nm, times } from '../../length/length.ts';
+import { type Length, longest, mm, nm, times } from '../../length/length.ts';
 import { good } from '../../length/result.ts';
 import { line, place, ring, sheet } from '../../paper/drawing.ts';
-import type { StripMarks } from '../../paper/marking-strip.ts';
 import type { Drawn } from '../../paper/pattern-sheet.ts';
-import { distance } from '../../shape/measure.ts';
-import type { Point } from '../../shape/outline.ts';
 import { type ReckonedFigure, reckoning } from '../reckoning.ts';
 import { tuckStrip } from '../tucks/tuck-drawing.ts';
 import { countsInWords } from './counts-in-words.ts';
+import { latticeEdges } from './lattice-edges.ts';
 
-const LINES = { '0': 'falls right', '1': 'rises right', '0,1': 'both ways' } as Readonly<
-  Record<string, string>
->;
+/** A gap thinner than a thread. */
+const NO_GAP = mm(0.2);
 
 /** The longest stretch between two crossings; every whole one is as long. */
 function between({ lines }: LatticeMade): Length | undefined {
@@ -118,7 +114,9 @@ export const beadedLattice = reckoning({
     if (each?.ok) {
       figures.push(
         { kind: 'number', name: 'Beads, crossing to crossing', number: each.value.count },
-        { kind: 'length', name: 'Gap between those beads', length: each.value.gap },
+        each.value.gap < NO_GAP
+          ? { kind: 'words', name: 'Gap between those beads', words: 'none to see' }
+          : { kind: 'length', name: 'Gap between those beads', length: each.value.gap },
       );
     }
     figures.push(
@@ -138,25 +136,7 @@ export const beadedLattice = reckoning({
       );
     }
 
-    const edge = (
-      name: string,
-      says: string,
-      from: Point | undefined,
-      to: Point | undefined,
-    ): StripMarks[] => {
-      if (!from || !to) return [];
-      const marks = edgeMarks(from, to, families).map(({ at, families: which }) => ({
-        at,
-        name: LINES[which.join()] ?? 'line',
-      }));
-      return marks.length === 0 ? [] : [{ name, from: says, span: distance(from, to), marks }];
-    };
-    const [a, b, c, d] = outline;
-    const edges = [
-      ...edge('Lattice, along the top', 'the left upper corner', a, b),
-      ...edge('Lattice, down the left side; turn over for the right', 'the upper corner', a, d),
-      ...edge('Lattice, along the bottom', 'the left lower corner', d, c),
-    ];
+    const edges = latticeEdges(outline, families);
     const flat = tucked
       ? tucked.value.map((one, i) =>
           tuckStrip(
@@ -170,17 +150,17 @@ export const beadedLattice = reckoning({
         )
       : [];
     const lines: Drawn[] = lattice.lines.map(({ from, to }) => line('stitch', from, to));
-    const wide = nm(Math.max(panel.top, panel.bottom));
-    const middle = times(wide, 1 / 2);
+    const middle = times(longest(panel.top, panel.bottom), 1 / 2);
     return good({
       figures,
-      strips: tucked ? [...flat, ...edges] : edges,
-      drawing: sheet('Lattice', [ring('seam', outline), ...lines]),
+      strips: tucked ? [...flat, ...edges.strips] : edges.strips,
+      drawing: sheet('Lattice', [ring('seam', outline), ...edges.ticks, ...lines]),
       sheets: [
         sheet(
           'Lattice, finished panel',
           [
             ring('seam', outline),
+            ...edges.ticks,
             ...lines,
             line(
               'grain',

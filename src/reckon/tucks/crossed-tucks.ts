@@ -70,11 +70,11 @@ export const crossedTucks = reckoning({
       drawing: sheet('Crossed tucks, flat', [
         ...drawn,
         ...first.marks
-          .filter((_, i) => i === 0 || given.spacing > letters * 2)
+          .filter((_, i) => i === 0 || given.spacing + 2 * given.depth > letters * 1.4)
           .map(({ fold }, i) => middleWords(String(i + 1), place(fold, times(letters, -0.4)), letters)),
         ...(square
           ? second.marks
-              .filter((_, i) => i === 0 || given.spacing > letters * 2)
+              .filter((_, i) => i === 0 || given.spacing + 2 * given.depth > letters * 1.4)
               .map(({ fold }, i) => words(String(i + 1), place(times(letters, -1.4), fold), letters))
           : []),
       ]),

@@ -1,5 +1,5 @@
 import { band, FIRST_TURN, STITCH_IN } from '../../cloth/bands.ts';
-import { add, longest, nm, subtract, times, zero } from '../../length/length.ts';
+import { add, type Length, longest, nm, subtract, times, zero } from '../../length/length.ts';
 import { good } from '../../length/result.ts';
 import { line, place, sheet, words } from '../../paper/drawing.ts';
 import { reckoning } from '../reckoning.ts';
@@ -41,16 +41,20 @@ export const foldedBand = reckoning({
     const made = band(lap === undefined ? given : { ...given, lap });
     if (!made.ok) return made;
     const { width, finishedEdge, firstFold, cutEdge, innerFold, stitching, addition, overlap } = made.value;
-    const fromCut = (at: typeof zero) => subtract(cutEdge, at);
+    const fromCut = (at: Length) => subtract(cutEdge, at);
     // The section: the cloth comes from the left, folds back under itself at the finished edge, and turns in.
     const thick = times(width, 1 / 7);
     const left = nm(innerFold - width * 0.8);
     const [high, middle, low] = [zero, thick, times(thick, 2)];
     const turnBack = add(innerFold, given.firstTurn);
-    const letters = times(longest(width, given.firstTurn), 1 / 12);
-    const tick = (x: typeof zero, says: string, row: number) => [
+    const letters = times(longest(width, given.firstTurn), 1 / 13);
+    const tick = (x: Length, says: string, row: number, back = 0) => [
       line('thin', place(x, nm(low + thick * 0.6)), place(x, nm(low + thick + letters * 1.6 * row))),
-      words(says, place(nm(x - letters * 0.3), nm(low + thick + letters * (1.6 * row + 1))), letters),
+      words(
+        says,
+        place(nm(x - letters * (0.3 + back)), nm(low + thick + letters * (1.6 * row + 1))),
+        letters,
+      ),
     ];
     return good({
       figures: [
@@ -92,11 +96,11 @@ export const foldedBand = reckoning({
         words('centre front', place(nm(letters * 0.4), nm(-thick)), letters),
         ...tick(innerFold, 'inner fold', 1),
         ...tick(turnBack, 'cut edge', 2),
-        ...tick(finishedEdge, 'finished edge', 1),
+        ...tick(finishedEdge, 'finished edge', 1, 6),
       ]),
       sheets: [],
       advice: [],
-      assumed: [`Press the first turn, then the second; stitch through all layers.`, ...made.value.assumed],
+      assumed: ['Press the first turn, then the second; stitch through all layers.', ...made.value.assumed],
       sources: [STITCH_IN.source, FIRST_TURN.source],
     });
   },
