@@ -128,7 +128,7 @@ export function biasCloth(
   input: Omit<BiasStripsInput, 'along' | 'needed'> & { readonly needed: Length },
 ): Result<BiasStripsMade & { readonly along: Length }, Refusal> {
   const { across, strip, join, shortest, needed } = input;
-  const wrong = checked({ ...input, along: strip });
+  const wrong = checked({ ...input, along: nm(1) });
   if (wrong) return bad(wrong);
   // Every piece brings at least the shortest piece less one join, so this much is always enough.
   const pieces = Math.ceil(needed / (shortest - JOIN_TAKES * join)) + 4;

@@ -102,6 +102,7 @@ describe('cloth for a bias strip', () => {
 
   test.each([
     [{ needed: zero }, 'needed'],
+    [{ strip: zero }, 'strip'],
     [{ strip: mm(0.1), needed: mm(100_000_000) }, 'needed'],
     [{ across: mm(60) }, 'shortest'],
   ])('refuses %j', (change, field) => {
