@@ -55,6 +55,25 @@ export const BALL_TIMES: Sourced<number> = {
   source: published('Textiles and Clothing, Watson', '1907', 'Fastenings: making button holes'),
 };
 
+/** By an older rule a buttonhole is longer than its button is wide by this much. */
+export const OLDER_MORE: Sourced<Length> = {
+  value: inches(1, 16),
+  source: published('Clothing for Women, Baldt', '1916', 'Stitches 6, buttonholes; seen as an excerpt'),
+};
+/** A bound buttonhole is longer than its button is wide by this much. */
+export const BOUND_MORE: Sourced<Length> = {
+  value: inches(1, 8),
+  source: published('Making Bound Buttonholes', 'undated', 'step I; seen as an excerpt'),
+};
+/** In linen a buttonhole is exactly as long as its button is wide. */
+export const LINEN_RULE: Source = published(
+  'Encyclopedia of Needlework, Dillmont',
+  'undated',
+  'Plain sewing, fig. 29',
+);
+/** A buttonhole is as long as the diameter and the thickness of a flat button together. */
+export const FLAT_RULE: Source = bulletin;
+
 /**
  * How long to make a buttonhole. Sew one on a scrap first and try the button: the rule is only where to begin.
  * Refused: a measure of zero or less; a thickness more than twice the diameter, which is a slip.
@@ -79,23 +98,23 @@ export function buttonholeLength(button: HoleRule): Result<HoleLength, Refusal> 
   }
   if (button.rule === 'older') {
     return good({
-      length: add(button.diameter, inches(1, 16)),
+      length: add(button.diameter, OLDER_MORE.value),
       says: 'Diameter and 1/16 in, an older rule',
-      source: published('Clothing for Women, Baldt', '1916', 'Stitches 6, buttonholes; seen as an excerpt'),
+      source: OLDER_MORE.source,
     });
   }
   if (button.rule === 'linen') {
     return good({
       length: button.diameter,
       says: 'The diameter itself, in linen',
-      source: published('Encyclopedia of Needlework, Dillmont', 'undated', 'Plain sewing, fig. 29'),
+      source: LINEN_RULE,
     });
   }
   if (button.rule === 'bound') {
     return good({
-      length: add(button.diameter, inches(1, 8)),
+      length: add(button.diameter, BOUND_MORE.value),
       says: 'Diameter and 1/8 in, for a bound hole',
-      source: published('Making Bound Buttonholes', 'undated', 'step I; seen as an excerpt'),
+      source: BOUND_MORE.source,
     });
   }
   const { diameter, thickness } = button;
