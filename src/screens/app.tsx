@@ -31,6 +31,7 @@ function later<P>(fetchIt: () => Promise<{ readonly default: ComponentType<P> }>
 
 const Outfits = later(() => import('./outfits/outfits.tsx'));
 const Reckoner = later<{ readonly reckoning?: string }>(() => import('./reckoner/reckoner.tsx'));
+const Sources = later(() => import('./sources/sources.tsx'));
 const RunningOrder = later<{ readonly session: Session }>(() => import('./running-order/running-order.tsx'));
 
 function Opening() {
@@ -67,6 +68,7 @@ export function App() {
     if (wanted !== undefined) takeUp(wanted).catch(() => {});
   }, [wanted]);
   if (place.screen === 'outfits') return <Outfits />;
+  if (place.screen === 'sources') return <Sources />;
   if (place.screen === 'reckoner') {
     return <Reckoner {...(place.reckoning === undefined ? {} : { reckoning: place.reckoning })} />;
   }

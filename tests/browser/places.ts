@@ -199,6 +199,41 @@ export const places: readonly Place[] = [
     },
   },
   {
+    name: 'reckoner, the list',
+    bench: false,
+    async go(page, origin) {
+      await page.goto(`${origin}/#/reckoner/gathered-frill`);
+      await touch(page.getByRole('link', { name: 'Reckoner' }));
+      await page.locator('.sheet-small').nth(3).waitFor();
+    },
+  },
+  {
+    name: 'reckoner, tucks',
+    bench: false,
+    async go(page, origin) {
+      await page.goto(`${origin}/#/reckoner/parallel-tucks`);
+      await touch(page.getByRole('button', { name: 'Inches' }));
+      await page.locator('[data-part="sheet-drawing"]').waitFor();
+    },
+  },
+  {
+    name: 'reckoner, marks and drawing',
+    bench: false,
+    async go(page, origin) {
+      await page.goto(`${origin}/#/reckoner/stretch-leg`);
+      await page.getByRole('button', { name: 'Next mark' }).scrollIntoViewIfNeeded();
+    },
+  },
+  {
+    name: 'reckoner, a fault',
+    bench: false,
+    async go(page, origin) {
+      await page.goto(`${origin}/#/reckoner/parallel-tucks`);
+      await page.locator('[data-field="depth"] input').fill('3/');
+      await page.locator('[data-part="fault"]').waitFor();
+    },
+  },
+  {
     name: 'an outfit that is not here',
     bench: false,
     async go(page, origin) {

@@ -124,8 +124,11 @@ export default function Outfits() {
       <section>
         <h2>Reckoner</h2>
         <a class="plain" href={writeHash({ screen: 'reckoner' })}>
-          Reckon one thing: tucks, frills, bias, legs…
+          One thing by itself: tucks, frills, bias, legs
         </a>
+        <p>
+          <a href={writeHash({ screen: 'sources' })}>Where figures come from</a>
+        </p>
       </section>
       <section>
         <h2>Bring in a file</h2>

@@ -2,13 +2,15 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Marking } from '../../length/writing.ts';
 import type { Reckoned, Reckoning } from '../../reckon/reckoning.ts';
+import { Sheet } from '../../ui/sheet.tsx';
 import { Sign } from '../../ui/signs.tsx';
 import { canSpeak, hush, sayAloud } from '../../ui/speak.ts';
 import { copyText } from './copy.ts';
 import type { Written } from './entries.ts';
-import { plainText, sayFigures } from './words.ts';
+import PutOnCard from './put-on-card.tsx';
+import { cardFigures, plainText, sayFigures } from './words.ts';
 
-/** What can be done with a result: hear it, copy it. */
+/** What can be done with a result: hear it, copy it, put it on a card. */
 export function Actions(props: {
   readonly reckoning: Reckoning;
   readonly reckoned: Reckoned;
@@ -17,6 +19,7 @@ export function Actions(props: {
 }) {
   const { reckoning, reckoned, written, marking } = props;
   const answer = useSignal('');
+  const putting = useSignal(false);
   const byHand = useSignal<string | undefined>(undefined);
   useEffect(() => hush, []);
   // What was said about one result does not stand beside the next.
@@ -48,6 +51,16 @@ export function Actions(props: {
         <button type="button" class="plain" data-part="copy" onClick={() => void copy()}>
           Copy as text
         </button>
+        <button
+          type="button"
+          class="plain"
+          data-part="to-card"
+          onClick={() => {
+            putting.value = true;
+          }}
+        >
+          Put on the card
+        </button>
       </div>
       <p role="status">{answer.value}</p>
       {byHand.value !== undefined && (
@@ -58,6 +71,21 @@ export function Actions(props: {
           rows={8}
           value={byHand.value}
         />
+      )}
+      {putting.value && (
+        <Sheet
+          title="Put on the card"
+          onClose={() => {
+            putting.value = false;
+          }}
+        >
+          <PutOnCard
+            title={reckoning.name}
+            reckoning={reckoning.id}
+            entries={written.entries}
+            figures={cardFigures(reckoned, marking)}
+          />
+        </Sheet>
       )}
     </section>
   );

@@ -17,6 +17,9 @@ function onward(event: KeyboardEvent & { readonly currentTarget: HTMLInputElemen
 const hand = (field: Field): 'text' | 'numeric' | 'decimal' =>
   field.kind !== 'number' ? 'text' : field.whole ? 'numeric' : 'decimal';
 
+/** May it be left empty? */
+export const mayStayEmpty = (field: Field): boolean => 'optional' in field && field.optional === true;
+
 /** One field of a reckoning with its label above and its fault below. */
 export function FieldBox(props: {
   readonly name: string;
@@ -37,15 +40,10 @@ export function FieldBox(props: {
   ].filter((one) => one !== undefined);
   const described = told.length === 0 ? {} : { 'aria-describedby': told.join(' ') };
   const after = field.kind === 'length' ? marking.unit : field.kind === 'number' ? field.unit : undefined;
-  const optional = 'optional' in field && field.optional === true;
-  const small = (
-    <>
-      {field.means !== undefined && (
-        <p class="means" id={meansId}>
-          {field.means}
-        </p>
-      )}
-    </>
+  const small = field.means !== undefined && (
+    <p class="means" id={meansId}>
+      {field.means}
+    </p>
   );
   const wrong = fault !== undefined && (
     <p class="fault" id={faultId} data-part="fault">
@@ -78,10 +76,7 @@ export function FieldBox(props: {
   }
   return (
     <div class={field.kind === 'lines' ? 'field-box field-wide' : 'field-box'} data-field={name}>
-      <label for={id}>
-        {field.label}
-        {optional && <span class="quiet"> (may stay empty)</span>}
-      </label>
+      <label for={id}>{field.label}</label>
       {small}
       {field.kind === 'lines' ? (
         <textarea

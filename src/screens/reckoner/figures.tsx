@@ -68,7 +68,7 @@ export function OtherFigures(props: {
   const { figures, stale, marking } = props;
   if (figures.length === 0) return null;
   return (
-    <dl class={stale ? 'figures stale' : 'figures'} data-part="figures">
+    <dl class={stale ? 'outcomes stale' : 'outcomes'} data-part="figures">
       {figures.map((figure, i) => (
         // Two figures of one name never change places.
         <div key={`${figure.name} ${i}`} class={figure.kind === 'words' ? 'in-words' : undefined}>

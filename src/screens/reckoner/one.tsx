@@ -1,11 +1,13 @@
 import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { writeSource } from '../../cloth/source.ts';
 import { bad, type Result } from '../../length/result.ts';
 import type { Marking } from '../../length/writing.ts';
-import type { Fault, Reckoned, Reckoning } from '../../reckon/reckoning.ts';
+import type { Fault, Field, Reckoned, Reckoning } from '../../reckon/reckoning.ts';
 import { SheetDrawing } from '../../ui/sheet-drawing.tsx';
 import { HouseNotice, HouseTrouble } from '../house.tsx';
+import { writeHash } from '../route.ts';
 import { Actions } from './actions.tsx';
 import {
   cleared,
@@ -18,7 +20,7 @@ import {
   turned,
   type Written,
 } from './entries.ts';
-import { FieldBox } from './field.tsx';
+import { FieldBox, mayStayEmpty } from './field.tsx';
 import { MainFigure, OtherFigures } from './figures.tsx';
 import { ruleInUse, takeRule } from './rule.ts';
 import { Strips } from './strip.tsx';
@@ -89,6 +91,20 @@ export function OneReckoning({ reckoning }: { readonly reckoning: Reckoning }) {
     book.value = next;
     keepEntries(id, next);
   };
+  const box = ([key, field]: readonly [string, Field]) => (
+    <FieldBox
+      key={key}
+      name={key}
+      field={field}
+      text={standing(kept, key, field)}
+      fault={faults.get(key)}
+      marking={marking}
+      onText={(text) => put({ ...kept, entries: { ...kept.entries, [key]: text } })}
+    />
+  );
+  const all = Object.entries(fields);
+  const spare = all.filter(([, field]) => mayStayEmpty(field));
+  const asked = all.filter(([, field]) => !mayStayEmpty(field));
   const touched = Object.keys(kept.entries).length > 0;
   return (
     <main class="page reckoning" data-part="reckoning" data-reckoning={id}>
@@ -111,17 +127,15 @@ export function OneReckoning({ reckoning }: { readonly reckoning: Reckoning }) {
       <div class="work">
         <MainFigure figure={first} stale={stale} marking={marking} />
         <form class="fields" aria-label="What you know" onSubmit={(event) => event.preventDefault()}>
-          {Object.entries(fields).map(([key, field]) => (
-            <FieldBox
-              key={key}
-              name={key}
-              field={field}
-              text={standing(kept, key, field)}
-              fault={faults.get(key)}
-              marking={marking}
-              onText={(text) => put({ ...kept, entries: { ...kept.entries, [key]: text } })}
-            />
-          ))}
+          {asked.map(box)}
+          {spare.length > 0 && (
+            <MoreFields
+              count={spare.length}
+              wanted={spare.some(([key, field]) => faults.has(key) || standing(kept, key, field) !== '')}
+            >
+              {spare.map(box)}
+            </MoreFields>
+          )}
           {(touched || kept.before) && (
             <div class="choice again">
               {touched && (
@@ -154,6 +168,30 @@ export function OneReckoning({ reckoning }: { readonly reckoning: Reckoning }) {
       )}
       <HouseNotice />
     </main>
+  );
+}
+
+/** Fields that may stay empty, out of the way until they are wanted. Once open they close only by the maker's hand. */
+function MoreFields(props: {
+  readonly count: number;
+  readonly wanted: boolean;
+  readonly children: ComponentChildren;
+}) {
+  const open = useSignal(props.wanted);
+  if (props.wanted && !open.peek()) open.value = true;
+  return (
+    <details
+      class="more-fields"
+      open={open.value}
+      onToggle={(event) => {
+        open.value = event.currentTarget.open;
+      }}
+    >
+      <summary>
+        {props.count === 1 ? 'One more field' : `${props.count} more fields`}, which may stay empty
+      </summary>
+      <div class="fields">{props.children}</div>
+    </details>
   );
 }
 
@@ -234,6 +272,9 @@ function Outcome(props: {
             </li>
           ))}
         </ul>
+        <p>
+          <a href={writeHash({ screen: 'sources' })}>Where all figures come from</a>
+        </p>
       </section>
     </div>
   );

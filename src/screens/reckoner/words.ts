@@ -64,3 +64,17 @@ export function plainText(told: {
     .map((lines) => lines.join('\n'))
     .join('\n\n');
 }
+
+/** The figures as they stand on a card of the bench, and after them every mark. */
+export const cardFigures = (
+  reckoned: Reckoned,
+  marking: Marking,
+): readonly { readonly name: string; readonly figure: string }[] => [
+  ...reckoned.figures.map((figure) => ({ name: figure.name, figure: writeFigure(figure, marking) })),
+  ...reckoned.strips.flatMap((strip) =>
+    strip.marks.map((mark) => ({
+      name: `${mark.name}, from ${strip.from}`,
+      figure: writeLength(mark.at, marking).text,
+    })),
+  ),
+];
