@@ -1,9 +1,13 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { Act } from '../../src/store/deed.ts';
 import { demo } from '../outfit/demo-files.ts';
 import { useApp } from './app.ts';
-import { bringIn, deedsIn, parts, press, settled, shown, touch } from './bench-page.ts';
+import { bringIn, deedsIn, openDemo, parts, press, settled, shown, touch } from './bench-page.ts';
+import { contrasts } from './contrast.ts';
 import { firstWith, savedCopy, worked } from './demo.ts';
 import { controls, crowded, cutOff, fontSizes, outOfReach, overlapping } from './legibility.ts';
 import { still } from './places.ts';
@@ -29,6 +33,28 @@ const tucks = (step: string, n = 5): Act => ({
 const put = (page: Page) => page.locator('[data-part="reckoned"]');
 const figures = (page: Page): Promise<string[]> => page.locator('[data-reckoned] dd').allInnerTexts();
 
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** What axe finds wrong, and text fainter than 7:1, on paper and on dark cloth. */
+async function hardToRead(page: Page): Promise<readonly string[]> {
+  const found: string[] = [];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    await still(page);
+    // Put in by the debugger's door, because the page's policy lets no script in.
+    await page.evaluate(axe);
+    const { violations } = await page.evaluate(
+      (): Promise<AxeResults> => (globalThis as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
+    );
+    for (const { id, nodes } of violations)
+      found.push(...nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
+    for (const { text, ratio } of await contrasts(app.browser, page)) {
+      if (ratio < 7) found.push(`${colorScheme}: “${text}” ${ratio.toFixed(2)}`);
+    }
+  }
+  return found;
+}
+
 /** Brings in a copy in which these figures were put on the card of a step, and goes to that card. */
 async function comeTo(page: Page, { step, before }: typeof marks, ...acts: Act[]): Promise<void> {
   await bringIn(page, await savedCopy('harbour-clockmaker', [...worked(before, step), ...acts]));
@@ -36,6 +62,50 @@ async function comeTo(page: Page, { step, before }: typeof marks, ...acts: Act[]
   await settled(page);
   expect((await shown(page)).step).toBe(step);
 }
+
+describe('figures reckoned in the reckoner', () => {
+  it('are put on the card on the bench, stand there after a reload, and open their reckoning again', async () => {
+    const page = await app.open();
+    await openDemo(page);
+    const { step } = await shown(page);
+    await page.goto(`${app.served.origin}/#/reckoner/parallel-tucks`);
+    const field = page.locator('[data-field] input').first();
+    await field.fill('13');
+    await touch(page.locator('[data-part="to-card"]'));
+    await touch(page.locator(`[data-part="on-bench"] [data-step="${step}"]`));
+    await touch(page.getByRole('link', { name: 'To the bench' }));
+    await settled(page);
+    expect((await shown(page)).step).toBe(step);
+    const there = await figures(page);
+    expect(there.length).toBeGreaterThan(0);
+    await page.reload();
+    await settled(page);
+    expect(await figures(page)).toEqual(there);
+
+    await page.evaluate(() => localStorage.removeItem('slipbaste.reckoner.parallel-tucks'));
+    await touch(page.locator('[data-part="reckon-again"]'));
+    await expect.poll(() => field.inputValue()).toBe('13');
+    await page.goBack();
+    await settled(page);
+    await touch(parts(page).undo);
+    await expect.poll(() => put(page).count()).toBe(0);
+  });
+
+  it('are put on any card that is found by its words, and taken off again there', async () => {
+    const page = await app.open();
+    await openDemo(page);
+    await page.goto(`${app.served.origin}/#/reckoner/parallel-tucks`);
+    await touch(page.locator('[data-part="to-card"]'));
+    await page.getByLabel('Look for a card').fill(marks.card.say);
+    await touch(page.locator(`[data-step="${marks.step}"]`));
+    await page.getByText(`On the card now: ${marks.card.say}`).waitFor();
+    const acts = async () =>
+      (await deedsIn(page)).flatMap(({ act }) => (act.kind === 'reckoned' ? [act.step] : []));
+    expect(await acts()).toEqual([marks.step]);
+    await touch(page.getByRole('button', { name: 'Undo', exact: true }));
+    await page.getByText('Taken off again').waitFor();
+  });
+});
 
 describe('figures on a card', () => {
   it('come with a copy, stand there after a reload, and are gone with one touch of undo', async () => {
@@ -63,6 +133,21 @@ describe('figures on a card', () => {
       'reckoned',
       'undone',
     ]);
+  });
+
+  it('can be read by all, and by a program that reads aloud, and so can the cards to choose from', async () => {
+    const page = await app.open();
+    await comeTo(page, marks, tucks(marks.step));
+    await put(page).scrollIntoViewIfNeeded();
+    expect(await hardToRead(page)).toEqual([]);
+    await page.goto(`${app.served.origin}/#/reckoner/parallel-tucks`);
+    await touch(page.locator('[data-part="to-card"]'));
+    await page.locator('[data-part="others"] summary').first().waitFor();
+    expect(await hardToRead(page)).toEqual([]);
+    expect(await cutOff(page)).toEqual([]);
+    expect(await crowded(page, 8)).toEqual([]);
+    const small = (await controls(page)).filter(({ width, height }) => width < 47.99 || height < 47.99);
+    expect(small).toEqual([]);
   });
 
   it('are taken off one by one, and marks set meanwhile stay', async () => {

@@ -104,6 +104,30 @@ describe('a session', () => {
     expect(session.running.value?.doneCount).toBe(0);
   });
 
+  test('figures of another page are taken off at once, and stay off when the ledger has it', async () => {
+    const { session, memory } = begin();
+    const figures = [{ name: 'first fold', figure: '2 1/8 in' }];
+    const put = {
+      kind: 'reckoned',
+      step: marks,
+      reckoning: 'parallel-tucks',
+      title: 'Tucks',
+      unit: 'in',
+    } as const;
+    const [deed] = memory.put(outfit.id, [{ ...put, entries: {}, figures }], 'other');
+    session.hear(memory.deeds);
+    session.act(tap);
+    expect(session.progress.value.reckoned).toHaveLength(1);
+    const release = memory.hold();
+    session.act({ kind: 'undone', deed: deed?.id ?? 'none-0' });
+    expect(session.progress.value.reckoned).toEqual([]);
+    release();
+    await session.settled();
+    expect(session.progress.value.reckoned).toEqual([]);
+    expect(session.progress.value.steps.get(bead)?.counts.get('line 1')).toBe(2);
+    expect(memory.progress().reckoned).toEqual([]);
+  });
+
   test('a refused write keeps its touches in sight, says why, and goes with the next', async () => {
     const { session, memory } = begin();
     memory.fail(new Error('There is no room left.'));
