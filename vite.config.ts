@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import preact from '@preact/preset-vite';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -52,6 +53,15 @@ const offline = VitePWA({
 
 export default defineConfig({
   base: './',
+  resolve: {
+    // The PDF library could load these to print web pages and pictures. We draw lines and words only.
+    alias: Object.fromEntries(
+      ['html2canvas', 'canvg', 'dompurify'].map((name) => [
+        name,
+        fileURLToPath(new URL('src/print/left-out.ts', import.meta.url)),
+      ]),
+    ),
+  },
   plugins: [preact(), policyOnlyWhenBuilt, figures(), offline],
   build: {
     target: 'es2022',

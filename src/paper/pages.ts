@@ -4,19 +4,19 @@ import { bad, good, type Result } from '../length/result.ts';
 import type { Box } from '../shape/measure.ts';
 import { inkInBox } from './clip-box.ts';
 import { firstPages, type Listing } from './first-page.ts';
-import { type FootWords, footInk, KEY_HIGH, keyInk } from './foot.ts';
+import { type FootWords, footInk, keyInk } from './foot.ts';
 import { type Ink, inkMoved, inkOf, type Page } from './ink.ts';
 import { frameInk, jointInk, jointsOf } from './joints.ts';
 import { MARGIN, OVERLAP, type Paper, type Room, roomOn } from './papers.ts';
 import type { PatternSheet, Stroke } from './pattern-sheet.ts';
-import { type Block, fits, sharePages } from './shared.ts';
+import { type Block, fits, type SharedPage, sharePages } from './shared.ts';
 import { type Grid, gridOf, sheetBox } from './tiles.ts';
 
 /** Most pages that are laid at one time: more than anyone tapes together. */
 export const MOST_PAGES = 100;
 
 /** A sheet no wider than this and longer than a page is a strip: it is laid in rows. */
-const STRIP = mm(60);
+const STRIP = mm(110);
 
 /** Where a sheet has gone. */
 export interface Laid {
@@ -52,9 +52,8 @@ interface Tiled {
 }
 
 interface Plan {
-  readonly lying: boolean;
   readonly tiled: readonly Tiled[];
-  readonly shared: ReturnType<typeof sharePages>;
+  readonly shared: readonly (SharedPage & { readonly lying: boolean })[];
   /** How many parts there are to put together or cut out. */
   readonly parts: number;
 }
@@ -121,21 +120,37 @@ function tiledOf(of: Sheet, paper: Paper): Tiled | undefined {
   return best;
 }
 
-function planned(sheets: readonly Sheet[], paper: Paper, lying: boolean, key: number): Plan | 'too large' {
-  const room = roomOn(paper, lying, nm(key));
-  const blocks: Block[] = [];
+/** Lays what can share a page upright or lying, as asked where both do; the rest in tiles. */
+function planned(
+  sheets: readonly Sheet[],
+  paper: Paper,
+  lying: boolean,
+  used: ReadonlySet<Stroke>,
+): Plan | 'too large' {
+  const roomFor = (way: boolean): Room =>
+    roomOn(paper, way, nm(keyInk(used, 0, 0, roomOn(paper, way).wide).high));
+  const ways = [lying, !lying].map((way) => ({ way, room: roomFor(way), blocks: [] as Block[] }));
+  const [liked] = ways;
   const tiled: Tiled[] = [];
   for (const sheet of sheets) {
     const whole = blockOf(sheet);
-    const strip = fits(whole, room) ? [whole] : stripBlocks(sheet, room);
-    if (strip?.every((block) => fits(block, room))) blocks.push(...strip);
+    const way = ways.find(({ room }) => fits(whole, room));
+    const rows = way || !liked ? [whole] : stripBlocks(sheet, liked.room);
+    const place = way ?? liked;
+    if (place && rows?.every((block) => fits(block, place.room))) place.blocks.push(...rows);
     else {
       const one = tiledOf(sheet, paper);
       if (!one) return 'too large';
       tiled.push(one);
     }
   }
-  return { lying, tiled, shared: sharePages(blocks, room), parts: blocks.length };
+  return {
+    tiled,
+    shared: ways.flatMap(({ way, room, blocks }) =>
+      sharePages(blocks, room).map((page) => ({ ...page, lying: way })),
+    ),
+    parts: ways.reduce((sum, { blocks }) => sum + blocks.length, 0),
+  };
 }
 
 const pagesOf = (plan: Plan): number =>
@@ -182,10 +197,9 @@ export function layPages(
     );
   }
   const used = strokesOf(sheets);
-  const keyHigh = [false, true].map((lying) => keyInk(used, 0, 0, roomOn(paper, lying).wide).high);
   let best: Plan | undefined;
   for (const lying of [false, true]) {
-    const plan = planned(all, paper, lying, keyHigh[lying ? 1 : 0] ?? KEY_HIGH);
+    const plan = planned(all, paper, lying, used);
     if (plan === 'too large') {
       return bad(refusal('sheets', `One of the sheets would take more than ${MOST_PAGES} pages.`, cure));
     }
@@ -257,8 +271,8 @@ function finished(
   const pages: Page[] = [...front];
   for (const { of, lying, grid } of plan.tiled)
     pages.push(...tiledPages(of, lying, grid, paper, pages.length, total));
-  const room = roomOn(paper, plan.lying);
   for (const shared of plan.shared) {
+    const room = roomOn(paper, shared.lying);
     const { high } = keyInk(used, 0, 0, room.wide);
     const key = keyInk(used, room.left, room.foot - mm(1) - high, room.wide);
     const words: FootWords = { name, lines: [`page ${pages.length + 1} of ${total}`] };

@@ -20,6 +20,7 @@ const TABLE = new Map<string, readonly string[]>([
   ['time', ['length', 'order', 'outfit']],
   ['store', ['length', 'outfit']],
   ['ui', ['length', 'shape', 'paper']],
+  ['print', ['length', 'shape', 'paper']],
   ['pwa', []],
   [
     'screens',
@@ -29,6 +30,7 @@ const TABLE = new Map<string, readonly string[]>([
       'cloth',
       'outfit',
       'paper',
+      'print',
       'reckon',
       'order',
       'fitting',
