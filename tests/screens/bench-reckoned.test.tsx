@@ -2,6 +2,7 @@ import { act, cleanup, fireEvent, render, screen, within } from '@testing-librar
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { Bench } from '../../src/screens/bench/bench.tsx';
 import { putOn } from '../../src/screens/bench/from-reckoner.tsx';
+import { PutElsewhere } from '../../src/screens/bench/put-elsewhere.tsx';
 import { cardInWords } from '../../src/screens/bench/words.ts';
 import { keepEntries, recallEntries, takenBack } from '../../src/screens/reckoner/entries.ts';
 import { type Session, startSession } from '../../src/screens/session.ts';
@@ -132,6 +133,19 @@ describe('figures on a card', () => {
     await rest();
     expect(session.stepProgress.value.items.size).toBe(1);
     expect(shown()).toHaveLength(1);
+  });
+
+  test('those on other cards are listed, also where the card has left the order, and taken off there', async () => {
+    await show(put(1), put(1, { step: shoulders, title: 'Ease' }), put(1, { step: 'gone', title: 'Old' }));
+    render(<PutElsewhere session={session} />);
+    const listed = () => part('put-elsewhere')?.textContent ?? '';
+    expect(listed()).not.toContain('Parallel tucks');
+    expect(listed()).toContain('Sew the shoulder seams, fronts to back');
+    expect(listed()).toContain('Its card is no longer in the order.');
+    fireEvent.click(screen.getByRole('button', { name: 'Take off Old' }));
+    await rest();
+    expect(listed()).not.toContain('no longer in the order');
+    expect(memory.progress().reckoned.map(({ title }) => title)).toEqual(['Parallel tucks', 'Ease']);
   });
 
   test('those that stand open are read aloud before the cautions', async () => {

@@ -6,6 +6,7 @@ import { Sheet } from '../../ui/sheet.tsx';
 import { ChoicesPanel, KeysPanel } from '../choices-panel.tsx';
 import { HouseNotice } from '../house.tsx';
 import type { Session } from '../session.ts';
+import { PutElsewhere } from './put-elsewhere.tsx';
 import './sheets.css';
 
 /** What every sheet over the bench or the order gets. */
@@ -175,6 +176,7 @@ export function MoreSheet({ session, onClose }: SheetProps) {
           </button>
         </form>
       )}
+      <PutElsewhere session={session} />
       <ChoicesPanel />
       <KeysPanel />
       <HouseNotice />
