@@ -37,60 +37,38 @@ export const clothShrinkage = reckoning({
       means: 'When it has shrunk.',
       start: { in: '2 yd', mm: '2000' },
     },
-    known: {
-      kind: 'choice',
-      label: 'How it shrinks',
-      options: [
-        { value: 'sample', label: 'a sample was washed' },
-        { value: 'percent', label: 'by a percentage' },
-      ],
-      start: 'sample',
-    },
     before: {
       kind: 'length',
       label: 'Sample, before',
       start: { in: '10', mm: '250' },
-      optional: true,
     },
     after: {
       kind: 'length',
       label: 'Sample, after',
       means: 'Washed and dried as the garment will be.',
       start: { in: '9 1/2', mm: '240' },
-      optional: true,
     },
     percent: {
       kind: 'number',
-      label: 'Percentage',
-      means: 'Only where no sample was washed.',
+      label: 'Or a percentage',
+      means: 'Goes before the sample where it is given.',
       unit: '%',
       start: '',
       optional: true,
     },
   },
-  work: ({ needed, known, before, after, percent }) => {
+  work: ({ needed, before, after, percent }) => {
     if (needed > LONGEST) {
       return bad(
         refusal('needed', 'That is a great deal of cloth.', 'Give at most 1000 m, which is 1093 yd.'),
       );
     }
-    let part: number;
-    if (known === 'percent') {
-      if (percent === undefined || !(percent >= 0 && percent <= 50)) {
-        const wrong = percent === undefined ? 'The percentage is missing.' : 'A cloth does not shrink so.';
-        return bad(refusal('percent', wrong, 'Give 0 to 50 %.'));
-      }
-      part = percent / 100;
-    } else {
-      if (before === undefined || after === undefined) {
-        const at = before === undefined ? 'before' : 'after';
-        const cure = 'Measure the sample before and after washing, or give a percentage.';
-        return bad(refusal(at, 'This measure of the sample is missing.', cure));
-      }
-      const found = shrunk(before, after);
-      if (!found.ok) return found;
-      part = found.value;
+    if (percent !== undefined && !(percent >= 0 && percent <= 50)) {
+      return bad(refusal('percent', 'A cloth does not shrink so.', 'Give 0 to 50 %.'));
     }
+    const found = percent === undefined ? shrunk(before, after) : good(percent / 100);
+    if (!found.ok) return found;
+    const part = found.value;
     const cut = beforeShrinking(needed, part);
     if (!cut.ok) return cut;
     return good({

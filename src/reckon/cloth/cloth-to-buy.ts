@@ -2,13 +2,20 @@ import { inMetres, inYards } from '../../cloth/cloth-bought.ts';
 import { type ClothPiece, clothNeeded, SOLD_BY } from '../../cloth/cloth-needed.ts';
 import { refusal } from '../../cloth/refusal.ts';
 import { geometry, published } from '../../cloth/source.ts';
-import { mm, nm } from '../../length/length.ts';
+import { mm, nm, toMm } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { sheet } from '../../paper/drawing.ts';
 import { type ReckonedFigure, reckoning } from '../reckoning.ts';
 import { layoutDrawn } from './layout-drawing.ts';
 import { laidPieces, readPieces } from './piece-lines.ts';
 
+/**
+ * How long the layout is searched, in slices compared: it is searched at every touch of a key. Eleven lists of boxes
+ * took a quarter of the time of the whole search on the mean, and lay 0.7 % longer.
+ */
+const SEARCHED = 600_000;
+/** A layout larger than this in square metres is not laid out in paper. */
+const MOST_PAPER = 6;
 /** No cloth is wider. */
 const WIDEST = mm(10_000);
 const percent = (part: number): string => `${Math.round(part * 100)} %`;
@@ -119,9 +126,14 @@ export const clothToBuy = reckoning({
       selvage,
       shrinkage: shrinks / 100,
       step,
+      search: SEARCHED,
     });
     if (!made.ok) return made;
     const { buy, length, unshrunk, areaBound, efficiency, parts, advice, assumed } = made.value;
+    const layoutNotes = [
+      doubled ? 'Lay the left side on the fold.' : 'Lay both sides on the selvages.',
+      'The numbers are those of the lines.',
+    ];
     const many = read.value.reduce((sum, { count }) => sum + count, 0);
     return good({
       figures: [
@@ -139,7 +151,10 @@ export const clothToBuy = reckoning({
       ],
       strips: [],
       drawing: sheet('Layout', layoutDrawn(parts, lineOf)),
-      sheets: [],
+      sheets:
+        toMm(length) * toMm(width) <= MOST_PAPER * 1e6
+          ? [sheet('Layout', layoutDrawn(parts, lineOf), layoutNotes)]
+          : [],
       advice,
       assumed: [...assumed, 'Every piece takes the room of a box round it.'],
       sources: [

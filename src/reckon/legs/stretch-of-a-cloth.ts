@@ -54,9 +54,8 @@ export const stretchOfACloth = reckoning({
     along: {
       kind: 'length',
       label: 'Drawn out, along',
-      means: 'The way that goes along the body; left empty, it does not give that way.',
+      means: 'The way that goes along the body; as marked if it does not give.',
       start: { in: '5 1/2', mm: '140' },
-      optional: true,
     },
     girth: {
       kind: 'length',
@@ -90,7 +89,7 @@ export const stretchOfACloth = reckoning({
       ['round', round],
       ['along', along],
     ] as const) {
-      if (length !== undefined && length > rest * 5) {
+      if (length > rest * 5) {
         const less = `Give at most ${inUnit(nm(rest * 5), unit)}, which is five times the gauge.`;
         return bad(refusal(name, 'No cloth stretches so far.', less));
       }
@@ -100,16 +99,13 @@ export const stretchOfACloth = reckoning({
       return bad(refusal('girth', 'This is not a girth of a body.', say));
     }
     const made = reductions({
-      gauge: {
-        round: { rest, stretched: round },
-        ...(along !== undefined && { along: { rest, stretched: along } }),
-      },
+      gauge: { round: { rest, stretched: round }, along: { rest, stretched: along } },
       ...(share !== undefined && { shareRound: share / 100 }),
       ...(shareAlong !== undefined && { shareAlong: shareAlong / 100 }),
     });
     if (!made.ok) return made;
     const { stretch, assumed } = made.value;
-    const size = nm(Math.max(round, along ?? zero) / 20);
+    const size = nm(Math.max(round, along) / 20);
     return good({
       figures: [
         { kind: 'words', name: 'Stretch round', words: percent(stretch.round) },
@@ -121,11 +117,11 @@ export const stretchOfACloth = reckoning({
       strips: [],
       drawing: sheet('The gauge at rest and drawn out', [
         ...gauged('round', rest, round, zero, size),
-        ...(along === undefined ? [] : gauged('along', rest, along, nm(size * 7), size)),
+        ...gauged('along', rest, along, nm(size * 7), size),
       ]),
       sheets: [],
       advice: [],
-      assumed: [...assumed, ...(along === undefined ? ['The cloth does not give along the body.'] : [])],
+      assumed: [...assumed, ...(along === rest ? ['The cloth does not give along the body.'] : [])],
       sources: [SHARE_ROUND.source, LEAST_STRETCH.source, MOST_ROUND.source, MOST_ALONG.source],
     });
   },

@@ -67,9 +67,8 @@ export const threadForASeam = reckoning({
     spool: {
       kind: 'length',
       label: 'On a spool',
-      means: 'To count spools; may be left empty.',
+      means: 'To count spools.',
       start: { in: '110 yd', mm: '100 m' },
-      optional: true,
     },
   },
   blame: { seams: 'length' },
@@ -93,7 +92,7 @@ export const threadForASeam = reckoning({
       seams: [seam],
       waste: waste / 100,
       tail,
-      ...(spool !== undefined && { spool }),
+      spool,
     });
     if (!made.ok) return made;
     const { sewn, needed, spools, assumed } = made.value;

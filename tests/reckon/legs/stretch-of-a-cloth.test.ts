@@ -17,15 +17,15 @@ test('a share of one’s own is not held back', () => {
   expect(figure(worked(stretchOfACloth), 'Cut smaller, round')).toBe('20 %');
 });
 
-test('tried one way only, it is said', () => {
-  const made = worked(stretchOfACloth, { along: '' });
+test('a cloth that gives one way only is said to', () => {
+  const made = worked(stretchOfACloth, { along: '100' });
   expect(figure(made, 'Stretch along')).toBe('0 %');
   expect(made.assumed).toContain('The cloth does not give along the body.');
 });
 
 test.each([
   [{ rest: '0' }, 'rest'],
-  [{ rest: '4 m', round: '5 m', along: '' }, 'rest'],
+  [{ rest: '4 m', round: '5 m', along: '4 m' }, 'rest'],
   [{ round: '110' }, 'round'],
   [{ round: '90' }, 'round'],
   [{ round: '900' }, 'round'],

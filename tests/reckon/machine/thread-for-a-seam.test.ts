@@ -15,9 +15,8 @@ test('two seams of 500 mm in lockstitch, with waste, half of it from the bobbin'
 });
 
 test('in inches', () => {
-  const made = worked(threadForASeam, { length: '10', count: '1', waste: '0', tail: '0', spool: '' }, 'in');
+  const made = worked(threadForASeam, { length: '10', count: '1', waste: '0', tail: '0' }, 'in');
   expect(figure(made, 'Thread to have')).toBeCloseTo(25 * 25.4, 6);
-  expect(made.figures.map(({ name }) => name)).not.toContain('Spools');
 });
 
 test('loopers are named and counted; what is not known is not given', () => {
