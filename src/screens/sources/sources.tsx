@@ -17,6 +17,9 @@ import './sources.css';
 
 const counts = countKinds(list);
 
+const entriesIn = (lists: readonly (readonly unknown[])[]): number =>
+  lists.reduce((sum, one) => sum + one.length, 0);
+
 /** The page; it needs no outfit. */
 export default function Sources() {
   const words = useSignal('');
@@ -27,6 +30,8 @@ export default function Sources() {
     [words.value, kind.value],
   );
   const shown = countKinds(found).all;
+  // A short page to look over; what was asked for lies open.
+  const asked = kind.value !== 'all' || words.value.trim() !== '';
   return (
     <main class="page" data-part="sources">
       <nav class="choice" aria-label="Where to go">
@@ -78,25 +83,31 @@ export default function Sources() {
           : `${shown} of ${counts.all} shown.`}
       </p>
       {[...byTechnique(found.figures)].map(([technique, figures]) => (
-        <section key={technique}>
-          <h2>{technique}</h2>
+        <details key={technique} open={asked}>
+          <summary>
+            <h2>{technique}</h2>
+            <span class="quiet">{entriesIn(figures.map(({ values }) => values))}</span>
+          </summary>
           <ul class="figures">
             {figures.map((figure) => (
               <FigureLine key={figure.id} figure={figure} rule={rule} />
             ))}
           </ul>
-        </section>
+        </details>
       ))}
       {found.rules.length > 0 && (
-        <section>
-          <h2>Rules of the order</h2>
+        <details open={asked}>
+          <summary>
+            <h2>Rules of the order</h2>
+            <span class="quiet">{entriesIn(found.rules.map(({ reasons }) => reasons))}</span>
+          </summary>
           <p class="quiet">With a reason that each gave for one of the demonstration outfits.</p>
           <ul class="figures">
             {found.rules.map((one) => (
               <RuleLine key={one.name} rule={one} />
             ))}
           </ul>
-        </section>
+        </details>
       )}
       <HouseNotice />
     </main>

@@ -15,13 +15,16 @@ const inMm = (lengths: readonly Length[]): string =>
 
 /** To the nearest thirty-second; as a decimal where that is off by more than a fiftieth. */
 function inInches(lengths: readonly Length[]): string {
+  let about = '';
   const one = (length: Length): string => {
     const { text, off } = writeLength(length, FINE);
+    if (off !== 0) about = 'about ';
     return Math.abs(off) * 50 <= Math.abs(length)
       ? text.replace(/ in$/, '')
       : String(Number((length / NM_PER_INCH).toPrecision(2)));
   };
-  return `${lengths.map(one).join(' to ')} in`;
+  const all = lengths.map(one).join(' to ');
+  return `${about}${all} in`;
 }
 
 /** A number as the trade says it: `2 1/2`, `1/3`, `0.27`; a whole one in groups of three. */

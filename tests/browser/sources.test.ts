@@ -1,0 +1,75 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { useApp } from './app.ts';
+import { PHONE } from './chromium.ts';
+import { contrasts } from './contrast.ts';
+import { still } from './places.ts';
+
+const app = useApp({ ...PHONE, deviceScaleFactor: 1 });
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+async function axeFaults(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe);
+  const { violations } = await page.evaluate(async (): Promise<AxeResults> => {
+    const { axe: here } = globalThis as unknown as { axe: { run(): Promise<AxeResults> } };
+    return here.run();
+  });
+  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
+}
+
+async function toSources(on: Page): Promise<void> {
+  await on.goto(`${app.served.origin}/#/sources`);
+  await on.getByRole('heading', { level: 1, name: 'Where figures come from' }).waitFor();
+}
+
+describe('where figures come from', () => {
+  it.each([
+    ['phone', { width: 390, height: 844 }],
+    ['tablet', { width: 820, height: 1180 }],
+  ])('is clean by axe and legible on a %s, closed and opened', async (_, viewport) => {
+    const here = await (await app.another({ ...PHONE, deviceScaleFactor: 1, viewport })).newPage();
+    await toSources(here);
+    for (const words of ['', 'thread']) {
+      await here.getByRole('searchbox', { name: 'Search' }).fill(words);
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await here.emulateMedia({ colorScheme });
+        await still(here);
+        expect.soft(await axeFaults(here), `${words} ${colorScheme}`).toEqual([]);
+        const faint = (await contrasts(app.browser, here)).filter(({ ratio }) => ratio < 7);
+        expect.soft(faint.map(({ text, ratio }) => `${text}: ${ratio.toFixed(2)}`)).toEqual([]);
+      }
+      const [wide, room] = await here.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
+      expect(wide).toBeLessThanOrEqual(room!);
+      const small = await here.evaluate(() =>
+        [...document.querySelectorAll('button, summary, input, a.plain')]
+          .map((one) => one.getBoundingClientRect())
+          .filter(({ height }) => height < 48)
+          .map(({ height }) => height),
+      );
+      expect(small).toEqual([]);
+    }
+  });
+
+  it('opens a technique by touch and tells the source of a figure', async () => {
+    const here = await app.open('#/sources');
+    const figure = here.locator('[data-figure="cloth/gathers.ts FULLNESS"]');
+    await here.getByText('Gathers', { exact: true }).tap();
+    await figure.waitFor();
+    expect(await figure.textContent()).toMatch(/2 1\/2 times.*Common practice, no source/);
+  });
+
+  it('is there without a network', async () => {
+    const here = await app.open();
+    await here.evaluate(() => navigator.serviceWorker.ready);
+    await here.locator('[data-part="offline-ready"]').waitFor();
+    await app.unplug();
+    await toSources(here);
+    await here.reload();
+    await here.getByRole('searchbox', { name: 'Search' }).fill('conover');
+    expect(await here.locator('[data-rule="flat before tube"]').isVisible()).toBe(true);
+    expect(await here.locator('[data-part="found"]').textContent()).toMatch(/^\d+ of \d+ shown/);
+  });
+});
