@@ -1,10 +1,12 @@
-import { type Length, longer, size, subtract, zero } from '../length/length.ts';
+import { type Length, longer, nm, size, subtract, toMm, zero } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { type Advice, advise } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { practice } from './source.ts';
 import {
   BODY_SURVEY,
+  DIP_UNLIKELY,
+  HIGH_WAIST,
   HIGHEST_ANKLE,
   KNEE_BASE,
   KNEE_BY_CALF,
@@ -13,6 +15,7 @@ import {
   KNEE_UNLIKELY,
   LEGS_DIFFER,
   type LegInput,
+  LIFT_UNLIKELY,
 } from './stretch-leg-measures.ts';
 
 const NEEDED = [
@@ -130,6 +133,42 @@ export function legAdvice({ measures, other }: LegInput): Advice[] {
         advise(`The legs differ at the ${name} by more than 1 cm: draft each by itself.`, practice),
       );
     }
+  }
+  return advice;
+}
+
+/** What is said about a waist that the rises do not let stand as it should. Heights in nanometres. */
+export function waistAdvice(
+  {
+    raised,
+    lift,
+  }: { readonly raised: { readonly front: number; readonly back: number }; readonly lift: number },
+  height: number,
+): Advice[] {
+  const advice: Advice[] = [];
+  const millimetres = (length: number): string => `${toMm(nm(length)).toFixed(0)} mm`;
+  if (lift > LIFT_UNLIKELY.value) {
+    const say = `The rises are long for the height from waist to crotch, so the side is drafted ${millimetres(lift)} higher than measured: measure both again, and trim the waist at the try-on.`;
+    advice.push(advise(say, practice));
+  }
+  const dip = Math.min(raised.front, raised.back);
+  if (dip > DIP_UNLIKELY.value) {
+    const say = `Even so the waist dips ${millimetres(dip)} at the side. Measure the rise and the height again before you cut.`;
+    advice.push(advise(say, practice));
+  }
+  if (raised.front > raised.back + DIP_UNLIKELY.value) {
+    const say = `The waist stands ${millimetres(raised.front - raised.back)} higher in front than behind, as a full belly asks: measure both parts of the rise once more.`;
+    advice.push(advise(say, practice));
+  }
+  if (Math.max(raised.front, raised.back) > height * HIGH_WAIST.value) {
+    const say =
+      'The rise is long for the height of the hip, so the waist stands high at the front or back: measure the rise again, and trim the waist at the try-on.';
+    advice.push(advise(say, practice));
+  }
+  if (Math.min(raised.front, raised.back) < -height * HIGH_WAIST.value) {
+    const say =
+      'The rise is short for the height of the hip, so the waist lies low at the front or back: measure the rise again before you cut.';
+    advice.push(advise(say, practice));
   }
   return advice;
 }

@@ -47,17 +47,25 @@ export const mirrored = (curve: Cubic): Cubic => {
   return [flip(a), flip(b), flip(c), flip(d)];
 };
 
+/** The same curve further down. */
+export const shiftedDown = (curve: Cubic, by: number): Cubic => {
+  const shift = ({ x, y }: Spot): Spot => ({ x, y: y + by });
+  const [a, b, c, d] = curve;
+  return [shift(a), shift(b), shift(c), shift(d)];
+};
+
 /**
- * A smooth line downwards through spots, each lower than the one before, that nowhere swings out past two neighbours.
+ * A smooth line downwards through spots, each lower than the one before, that nowhere swings out past two neighbours. It
+ * begins as it would go on, or less slanted where `lean` is less.
  * Source: Fritsch and Butland's slopes for monotone cubics (from memory).
  */
-export function smoothDown(spots: readonly Spot[]): Cubic[] {
+export function smoothDown(spots: readonly Spot[], lean: number): Cubic[] {
   const slopeAfter = (i: number): number => {
     const [a, b] = [spots[i], spots[i + 1]];
     return a && b ? (b.x - a.x) / (b.y - a.y) : 0;
   };
   const slopes = spots.map((_, i) => {
-    if (i === 0) return slopeAfter(0);
+    if (i === 0) return Math.max(-lean, Math.min(lean, slopeAfter(0)));
     if (i === spots.length - 1) return slopeAfter(i - 1);
     const [before, after] = [slopeAfter(i - 1), slopeAfter(i)];
     return before * after <= 0 ? 0 : (2 * before * after) / (before + after);

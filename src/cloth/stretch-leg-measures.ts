@@ -69,8 +69,12 @@ export interface LegMade {
   readonly outline: Outline;
   readonly levels: readonly LegLevel[];
   readonly rise: { readonly front: Length; readonly back: Length };
-  /** How far the waist rises above the side at the front and at the back. */
+  /** How far the waist stands above the side at the front and at the back; below zero where it lies lower. */
   readonly raised: { readonly front: Length; readonly back: Length };
+  /** How far the side was lifted above its measure, so that the waist runs smoothly where the rises are long. */
+  readonly lifted: Length;
+  /** How far the points at the crotch reach past the rises. */
+  readonly reach: { readonly front: Length; readonly back: Length };
   readonly crotchLevel: Length;
   readonly reduction: { readonly round: number; readonly along: number };
   readonly advice: readonly Advice[];
@@ -89,15 +93,35 @@ export const BACK_SHARE: Sourced<number> = {
   source: survey('crotch length, posterior: medians 0.548 women, 0.574 men, computed from the rows'),
 };
 /**
- * The two points at the crotch together reach past the rise by this part of the hip as cut.
+ * The point at the crotch reaches past the front rise by a part of the hip as cut, as the measured rise asks, within these.
  * @unit part
  */
-export const CROTCH_REACH: Sourced<number> = { value: 0.15, source: practice };
+export const REACH_FRONT: Sourced<readonly [least: number, most: number]> = {
+  value: [0.03, 0.08],
+  source: practice,
+};
 /**
- * Of the reach of the crotch this part lies at the back.
+ * The point at the crotch reaches past the back rise by a part of the hip as cut, as the measured rise asks, within these.
  * @unit part
  */
-export const REACH_BEHIND: Sourced<number> = { value: 2 / 3, source: practice };
+export const REACH_BACK: Sourced<readonly [least: number, most: number]> = {
+  value: [0.07, 0.15],
+  source: practice,
+};
+/**
+ * At the crotch the inner seam leans inwards by this part of its way down, and the rises meet it squarely, so that they run smoothly on across it.
+ * @unit part
+ */
+export const INNER_LEAN: Sourced<number> = { value: 0.27, source: practice };
+/** The waist is drafted this much lower at the front than at the side, where the measured rise allows. */
+export const WAIST_LOWER: Sourced<Length> = { value: mm(10), source: practice };
+/** The waist is drafted this much higher at the back than at the side, where the measured rise allows. */
+export const WAIST_HIGHER: Sourced<Length> = { value: mm(20), source: practice };
+/**
+ * Where long rises lift the waist at front and back, the side is lifted with it, by this part of the height of the crotch at most.
+ * @unit part
+ */
+export const MOST_LIFT: Sourced<number> = { value: 0.25, source: practice };
 /**
  * The hip lies this part of the way up from the crotch to the waist, unless measured.
  * @unit part
@@ -108,7 +132,7 @@ export const HIP_PART: Sourced<number> = { value: 1 / 3, source: practice };
  * @unit part
  */
 export const HIP_WITHIN: Sourced<readonly [least: number, most: number]> = {
-  value: [1 / 4, 0.7],
+  value: [1 / 3, 0.7],
   source: practice,
 };
 /**
@@ -136,6 +160,10 @@ export const WAIST_FRONT: Sourced<number> = { value: 0.4, source: practice };
  * @unit part
  */
 export const HIGH_WAIST: Sourced<number> = { value: 1 / 3, source: practice };
+/** A side drafted higher than measured by more than this calls for measuring again; less is only said. */
+export const LIFT_UNLIKELY: Sourced<Length> = { value: mm(30), source: practice };
+/** A waist that dips at the side, or stands higher in front than behind, by more than this calls for measuring again. */
+export const DIP_UNLIKELY: Sourced<Length> = { value: mm(10), source: practice };
 /**
  * The ball of the foot lies this part of the length of the foot behind the tip.
  * @unit part
@@ -152,7 +180,7 @@ export const FOOT_BEFORE_ANKLE: Sourced<number> = { value: 0.7, source: practice
  */
 export const TOE_ROUND: Sourced<number> = { value: 0.6, source: practice };
 /** The girth of the thigh lies this far below the crotch. */
-export const THIGH_BELOW: Sourced<Length> = { value: mm(40), source: practice };
+export const THIGH_BELOW: Sourced<Length> = { value: mm(50), source: practice };
 /**
  * The calf is fullest after this part of the way from the knee to the ankle.
  * @unit part

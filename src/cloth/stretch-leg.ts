@@ -7,25 +7,28 @@ import { type Advice, advise } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { practice } from './source.ts';
 import { reductions } from './stretch.ts';
-import { legAdvice, measuresFit, passing } from './stretch-leg-checks.ts';
-import { type Cubic, mirrored, segmentOf, smoothDown, turned } from './stretch-leg-curves.ts';
+import { legAdvice, measuresFit, passing, waistAdvice } from './stretch-leg-checks.ts';
+import { type Cubic, mirrored, segmentOf, shiftedDown, smoothDown, turned } from './stretch-leg-curves.ts';
 import { footTube, toeCurves } from './stretch-leg-foot.ts';
 import {
   ANKLE_PART,
   BACK_SHARE,
   CALF_PART,
-  CROTCH_REACH,
-  HIGH_WAIST,
   HIP_PART,
   HIP_WITHIN,
+  INNER_LEAN,
   type LegInput,
   type LegLevel,
   type LegMade,
   type LevelName,
-  REACH_BEHIND,
+  MOST_LIFT,
+  REACH_BACK,
+  REACH_FRONT,
   THIGH_BELOW,
   THIGH_WITHIN,
   TOE_ROUND,
+  WAIST_HIGHER,
+  WAIST_LOWER,
 } from './stretch-leg-measures.ts';
 import { legTop } from './stretch-leg-top.ts';
 
@@ -110,13 +113,7 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
     kneeToFloor * ANKLE_PART.value,
     'Ankle at a quarter of the height of the knee.',
   );
-  const crotchLevel = waistToCrotch * long;
-  const hipLevel = (waistToCrotch - Math.min(Math.max(toHip, lowestHip), waistToCrotch * highest)) * long;
-  const knee = crotchLevel + crotchToKnee * long;
-  const ankle = knee + (kneeToFloor - fromFloor) * long;
-  const calf = knee + CALF_PART.value * (ankle - knee);
-  const thigh = crotchLevel + Math.min(THIGH_BELOW.value, crotchToKnee * THIGH_WITHIN.value) * long;
-  assumed.push('Calf a third of the way from the knee to the ankle; thigh 4 cm below the crotch.');
+  const fromHip = Math.min(Math.max(toHip, lowestHip), waistToCrotch * highest) * long;
 
   const wholeRise =
     'whole' in measures.rise
@@ -128,41 +125,56 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
   if ('whole' in measures.rise) assumed.push('Of the rise, 56 % lies behind.');
   const rise = { front: times(wholeRise.front, long), back: times(wholeRise.back, long) };
 
+  const halfOf = (measure: Length, reduction: number): number => times(measure, 1 - reduction) / 2;
+  const hip = halfOf(measures.hip, round);
+  const within = ([least, most]: readonly [number, number]) => [least * 2 * hip, most * 2 * hip] as const;
+  const height = waistToCrotch * long;
+  const top = legTop({
+    waist: halfOf(measures.waist, waistBy.value),
+    hip,
+    reach: {
+      front: within(REACH_FRONT.value),
+      back: within(REACH_BACK.value),
+      both: times(measures.thigh, 1 - round) - hip,
+    },
+    stands: { front: -WAIST_LOWER.value, back: WAIST_HIGHER.value },
+    mostLift: MOST_LIFT.value * height,
+    crotchLevel: height,
+    hipLevel: height - fromHip,
+    rise,
+  });
+  if (top === 'waist') return contradicts('waist', 'The waist');
+  if (top === 'front' || top === 'back') return contradicts('rise', `The ${top} rise`);
+  if (Math.max(top.raised.front, top.raised.back) + top.lift > height)
+    return contradicts('rise', 'The rise is too long and');
+  advice.push(...waistAdvice(top, height));
+  if (top.lift > 1e6) {
+    const by = (top.lift / 1e6).toFixed(0);
+    assumed.push(`The side is drafted ${by} mm higher than measured, so that the waist runs smoothly.`);
+  }
+
+  // From here on the datum is the waist at the side as drafted.
+  const crotchLevel = height + top.lift;
+  const knee = crotchLevel + crotchToKnee * long;
+  const ankle = knee + (kneeToFloor - fromFloor) * long;
+  const calf = knee + CALF_PART.value * (ankle - knee);
+  const thigh = crotchLevel + Math.min(THIGH_BELOW.value, crotchToKnee * THIGH_WITHIN.value) * long;
+  assumed.push('Calf a third of the way from the knee to the ankle; thigh 5 cm below the crotch.');
+
   const levels: LegLevel[] = [];
   const girth = (name: LevelName, y: number, measure: Length, reduction: number): number => {
     const finished = times(measure, 1 - reduction);
     levels.push({ name, y: nm(y), measure, reduction, finished });
     return finished;
   };
-  const waist = girth('waist', 0, measures.waist, waistBy.value) / 2;
-  const hip = girth('hip', hipLevel, measures.hip, round) / 2;
+  girth('waist', 0, measures.waist, waistBy.value);
+  girth('hip', crotchLevel - fromHip, measures.hip, round);
   const spots = [
     { x: girth('thigh', thigh, measures.thigh, round) / 2, y: thigh },
     { x: girth('knee', knee, measures.knee, round) / 2, y: knee },
     { x: girth('calf', calf, measures.calf, round) / 2, y: calf },
     { x: girth('ankle', ankle, measures.ankle, ankleBy.value) / 2, y: ankle },
   ];
-  const reach = Math.max(CROTCH_REACH.value * 2 * hip, times(measures.thigh, 1 - round) - hip);
-  const crotch = hip + reach;
-  const top = legTop({
-    waist,
-    hip,
-    crotch,
-    reach: { front: reach * (1 - REACH_BEHIND.value), back: reach * REACH_BEHIND.value },
-    crotchLevel,
-    hipLevel,
-    rise,
-  });
-  if (top === 'waist') return contradicts('waist', 'The waist');
-  if (top !== 'front' && top !== 'back' && Math.max(top.raised.front, top.raised.back) > crotchLevel)
-    return contradicts('rise', 'The rise is too long and');
-  if (top === 'front' || top === 'back') return contradicts('rise', `The ${top} rise`);
-
-  if (Math.max(top.raised.front, top.raised.back) > crotchLevel * HIGH_WAIST.value) {
-    const say =
-      'The rise is long for the height of the hip, so the waist stands high at the front or back: measure the rise again, and trim the waist at the try-on.';
-    advice.push(advise(say, practice));
-  }
 
   let bottom: OutlineEdge[] = [
     { name: 'ankle', segments: [{ kind: 'line', to: pointOf(-(spots[3]?.x ?? 0), ankle) }] },
@@ -179,17 +191,22 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
     const toe = toeCurves(half, start, tube.tip);
     bottom = [edge('toe-front', toe), edge('toe-back', toe.map(mirrored).map(turned).toReversed())];
   }
-  const inner = smoothDown([{ x: crotch / 2, y: crotchLevel }, ...spots]);
-  const [start] = top.waist[0];
+  const inner = smoothDown(
+    [{ x: (hip + top.reach.front + top.reach.back) / 2, y: crotchLevel }, ...spots],
+    INNER_LEAN.value,
+  );
+  const lowered = (curves: readonly Cubic[]): Cubic[] => curves.map((curve) => shiftedDown(curve, top.lift));
+  const [waist, front, back] = [lowered(top.waist), lowered(top.front), lowered(top.back)];
+  const start = waist[0]?.[0] ?? { x: 0, y: 0 };
   const outline = {
     start: pointOf(start.x, start.y),
     edges: [
-      edge('waist', top.waist),
-      edge('front-rise', top.front),
+      edge('waist', waist),
+      edge('front-rise', front),
       edge('inner-front', inner),
       ...bottom,
       edge('inner-back', inner.map(mirrored).map(turned).toReversed()),
-      edge('back-rise', top.back.map(turned).toReversed()),
+      edge('back-rise', back.map(turned).toReversed()),
     ],
   };
   if (sidesCross(flattenOutline(outline))) return contradicts('rise', 'The rise');
@@ -198,6 +215,8 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
     levels,
     rise,
     raised: { front: nm(top.raised.front), back: nm(top.raised.back) },
+    lifted: nm(top.lift),
+    reach: { front: nm(top.reach.front), back: nm(top.reach.back) },
     crotchLevel: nm(crotchLevel),
     reduction: { round, along },
     advice,

@@ -140,4 +140,59 @@ describe('a leg of stretch cloth', () => {
       ),
     );
   });
+
+  test('with rises that fit, the waist is a little lower in front, a little higher behind, and the side as measured', () => {
+    const { raised, lifted, reach } = made(
+      stretchLeg(leg({ rise: { front: mm(243), back: mm(316) } }, { shareAlong: 0 })),
+    );
+    expect(toMm(raised.front)).toBeCloseTo(-10, 2);
+    expect(toMm(raised.back)).toBeCloseTo(20, 2);
+    expect(lifted).toBe(0);
+    expect(reach.front).toBeLessThan(reach.back);
+  });
+
+  test('a longer rise first makes the point at the crotch reach further, then lifts the waist', () => {
+    const drafts = Array.from({ length: 9 }, (_, k) =>
+      made(stretchLeg(leg({ rise: { front: mm(236 + 5 * k), back: mm(306 + 5 * k) } }, { shareAlong: 0 }))),
+    );
+    const stands = drafts.map(({ raised, lifted }) => toMm(raised.front) + toMm(lifted));
+    for (const [k, { reach, raised, lifted }] of drafts.entries()) {
+      const before = drafts[k - 1];
+      if (!before) continue;
+      expect(reach.front).toBeGreaterThanOrEqual(before.reach.front);
+      expect(reach.back).toBeGreaterThanOrEqual(before.reach.back);
+      expect(stands[k]).toBeGreaterThanOrEqual(stands[k - 1]! - 0.001);
+      expect(Math.min(raised.front, raised.back)).toBeLessThanOrEqual(1000);
+      expect(lifted).toBeGreaterThanOrEqual(0);
+    }
+    expect(drafts[8]!.reach.front).toBe(drafts[7]!.reach.front);
+    expect(stands[8]).toBeGreaterThan(stands[7]!);
+  });
+
+  test('says when the side is lifted, when the waist still dips there, and when the front is the higher', () => {
+    const rises = (front: number, back: number) => says(leg({ rise: { front: mm(front), back: mm(back) } }));
+    expect(rises(255, 330)).toEqual([]);
+    expect(rises(290, 365)).toContainEqual(expect.stringContaining('the side is drafted'));
+    expect(rises(350, 420)).toContainEqual(expect.stringContaining('dips'));
+    expect(rises(320, 320)).toContainEqual(expect.stringContaining('higher in front than behind'));
+  });
+
+  test('the rises run on smoothly over the inner seam, and the waist over the outer side', () => {
+    const { outline } = made(stretchLeg(leg()));
+    const edge = (name: string) => outline.edges.find((e) => e.name === name)!;
+    const turnAt = (before: string, after: string) => {
+      const [last, first] = [edge(before).segments.at(-1)!, edge(after).segments[0]!];
+      if (last.kind !== 'curve' || first.kind !== 'curve') throw new Error('a curve is wanted');
+      const a = Math.atan2(last.to.y - last.second.y, last.to.x - last.second.x);
+      const b = Math.atan2(first.first.y - last.to.y, first.first.x - last.to.x);
+      return Math.abs((((b - a) * 180) / Math.PI + 540) % 360) - 180;
+    };
+    const inside = 180 - Math.abs(turnAt('front-rise', 'inner-front'));
+    const other = 180 - Math.abs(turnAt('inner-back', 'back-rise'));
+    expect(inside + other).toBeCloseTo(180, 0);
+    const [first, second] = edge('waist').segments;
+    if (first?.kind !== 'curve' || second?.kind !== 'curve') throw new Error('two curves are wanted');
+    const slope = (p: { x: number; y: number }, q: { x: number; y: number }) => (q.y - p.y) / (q.x - p.x);
+    expect(slope(first.second, first.to)).toBeCloseTo(slope(first.to, second.first), 4);
+  });
 });

@@ -85,6 +85,29 @@ describe('legs of 45 people', () => {
   );
 });
 
+describe('the waist of 45 people', () => {
+  const drafts = bodies.map((body) => made(stretchLeg({ gauge, measures: legOf(body) })));
+
+  // Common practice, no source: the waist of a draft is a nearly level line, no lower at the side than at both ends.
+  test('dips at the side on few, and where it does it is said', () => {
+    const dips = drafts.filter(({ raised }) => Math.min(raised.front, raised.back) > mm(0.05));
+    expect(dips.length).toBeLessThanOrEqual(7);
+    for (const { raised, advice } of drafts) {
+      const dip = Math.min(raised.front, raised.back) > mm(10);
+      expect(advice.some(({ say }) => say.includes('dips'))).toBe(dip);
+    }
+  });
+
+  test('the side stands higher than measured by at most a quarter of the height, said where more than 3 cm', () => {
+    for (const [i, { lifted, crotchLevel, advice }] of drafts.entries()) {
+      const height = toMm(legOf(bodies[i]!).waistToCrotch) / 1.05;
+      expect(toMm(crotchLevel) - toMm(lifted)).toBeCloseTo(height, 3);
+      expect(toMm(lifted)).toBeLessThanOrEqual(height / 4 + 0.001);
+      expect(advice.some(({ say }) => say.includes('the side is drafted'))).toBe(lifted > mm(30));
+    }
+  });
+});
+
 describe('facts of the bodies', () => {
   const middle = (values: number[]): number => values.sort((a, b) => a - b)[values.length >> 1]!;
   const drawn = bodies.slice(5);
