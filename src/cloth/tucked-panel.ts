@@ -39,11 +39,14 @@ export interface TuckedPanelMade {
   readonly assumed: readonly string[];
 }
 
+const MOST_TUCKS = 300;
+
 /**
  * Opens a panel through its tucks. The allowance is put round the finished panel first and then opened with it, so
  * that the cut edge too lies true when the tucks are folded.
  *
- * Refused: what `panelOutline`, `spreadTucks` and `openOutline` refuse; an allowance below zero or over 10 cm.
+ * Refused: what `panelOutline`, `spreadTucks` and `openOutline` refuse; an allowance below zero or over
+ * 10 cm; more than 300 tucks.
  */
 export function tuckedPanel(input: TuckedPanelInput): Result<TuckedPanelMade, Refusal> {
   const { run, pressed, count, depth, spacing, allowance } = input;
@@ -52,6 +55,9 @@ export function tuckedPanel(input: TuckedPanelInput): Result<TuckedPanelMade, Re
   const finished = outline.value;
   if (allowance < 0 || allowance > 100_000_000) {
     return bad(refusal('allowance', 'This is not a seam allowance.', 'Give from 0 to 10 cm.'));
+  }
+  if (count > MOST_TUCKS) {
+    return bad(refusal('count', 'So many tucks are too much for one panel.', 'Give 300 or fewer.'));
   }
   const wide = longer(input.top, input.bottom) ? input.top : input.bottom;
   const over = run === 'across' ? input.height : wide;

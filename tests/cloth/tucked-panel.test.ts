@@ -61,6 +61,7 @@ describe('a panel opened through its tucks', () => {
     [{ allowance: inches(5) }, 'allowance'],
     [{ count: 0 }, 'count'],
     [{ count: 40 }, 'count'],
+    [{ count: 301 }, 'count'],
     [{ depth: mm(25) }, 'depth'],
   ])('refuses %j', (change, field) => {
     expect(tuckedPanel({ ...asked, ...change })).toMatchObject({ ok: false, error: { field } });

@@ -8,6 +8,9 @@ import type { Drawn } from '../../paper/pattern-sheet.ts';
 import { reckoning } from '../reckoning.ts';
 import { slot } from './slot-drawing.ts';
 
+/** More than this is neither sewn nor drawn. */
+const MOST_HOLES = 3000;
+
 /** Rows of holes round a tube, for ribbons to run in and out. */
 export const ribbonHoles = reckoning({
   id: 'ribbon-holes',
@@ -46,6 +49,11 @@ export const ribbonHoles = reckoning({
     const levels = Array.from({ length: rows }, (_, i) => times(level, i + 1));
     const made = holes({ ...given, levels });
     if (!made.ok) return made;
+    if (made.value.count * rows > MOST_HOLES) {
+      return bad(
+        refusal('apart', 'This is more than 3000 holes.', 'Set them further apart, or in fewer rows.'),
+      );
+    }
     const { count, apart, hole, at, tieAt, overSeam, ribbonLength, assumed } = made.value;
     const { round } = given;
     const high = add(levels.at(-1) ?? level, level);

@@ -45,6 +45,7 @@ describe('ribbon holes round a tube', () => {
   test.each([
     [{ round: '0' }, 'round'],
     [{ apart: '0' }, 'apart'],
+    [{ apart: '1/8', free: '0', rows: '50' }, 'apart'],
     [{ ribbon: '0' }, 'ribbon'],
     [{ rows: '0' }, 'rows'],
     [{ rows: '51' }, 'rows'],
