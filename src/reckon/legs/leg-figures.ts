@@ -50,8 +50,8 @@ export function legFigures(leg: LegMade): ReckonedFigure[] {
     seam('Inner seam, back', 'inner-back'),
     seam('Rise, front', 'front-rise'),
     seam('Rise, back', 'back-rise'),
-    { kind: 'length', name: 'Waist stands up, front', length: leg.raised.front },
-    { kind: 'length', name: 'Waist stands up, back', length: leg.raised.back },
+    { kind: 'length', name: 'Waist above the side, front', length: leg.raised.front },
+    { kind: 'length', name: 'Waist above the side, back', length: leg.raised.back },
     {
       kind: 'words',
       name: 'Cut smaller than the body',

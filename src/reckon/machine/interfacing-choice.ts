@@ -136,8 +136,8 @@ export const interfacingChoice = reckoning({
       figures,
       strips: [],
       drawing: sheet('Cloth, interfacing and iron', [
-        box('cut', left, top, wide, high),
-        box('body', ...inset(15)),
+        box('body', left, top, wide, high),
+        box('seam', ...inset(15)),
         ...(fusing ? soleDrawn(dotsOf(care)) : [box('stitch', ...inset(22))]),
       ]),
       sheets: [],

@@ -1,24 +1,22 @@
 import type { Needle } from '../../cloth/needles.ts';
-import { type Length, mm, nm, times, zero } from '../../length/length.ts';
+import { type Length, mm, nm, zero } from '../../length/length.ts';
 import { line, place, ring, words } from '../../paper/drawing.ts';
 import type { Drawn } from '../../paper/pattern-sheet.ts';
 import type { Point } from '../../shape/outline.ts';
 
-/** How many times as large a needle is drawn. */
-export const ENLARGED = 20;
 /** So much of the blade is drawn, up from the point. */
-const BLADE: Length = mm(7);
+const BLADE: Length = mm(9);
 /** The eye is two fifths as wide as the blade; from memory. */
 const EYE = 0.4;
 
 /**
- * The lower end of a needle, true in its thickness and {@link ENLARGED} times as large: blade, eye and point. The point
- * is drawn blunter where it is a ball point; how long it is, is not to scale.
+ * The lower end of a needle at its true thickness: blade, eye and point. The point is drawn blunter where it is a ball
+ * point; how long it is, is not to scale.
  */
 export function needleDrawn({ metric, point }: Pick<Needle, 'metric' | 'point'>): Drawn[] {
-  const thick = nm((mm(1) * metric * ENLARGED) / 100);
+  const thick = nm((mm(1) * metric) / 100);
   const half = nm(thick / 2);
-  const long = times(BLADE, ENLARGED);
+  const long = BLADE;
   const tip = nm(long - 2.2 * thick);
   const blunt = point === 'ball' ? 0.28 : 0.06;
   const steps = 16;
@@ -44,6 +42,6 @@ export function needleDrawn({ metric, point }: Pick<Needle, 'metric' | 'point'>)
     ring('body', outline),
     ring('body', eye),
     line('thin', place(zero, nm(-half - size)), place(zero, nm(half + size))),
-    words(`${metric / 100} mm thick, ${ENLARGED} times as large`, place(zero, down), size),
+    words(`${metric / 100} mm thick, drawn large`, place(zero, down), size),
   ];
 }

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { nm, toMm } from '../../../src/length/index.ts';
 import { needle } from '../../../src/reckon/machine/needle.ts';
-import { ENLARGED } from '../../../src/reckon/machine/needle-drawing.ts';
 import { needleNumbers } from '../../../src/reckon/machine/needle-numbers.ts';
 import { faultsAt, figure, worked } from '../legs/reckoned.ts';
 
@@ -22,12 +21,12 @@ test('the heavier of two cloths decides, and a knit takes a ball point', () => {
   expect(figure(made, 'Point')).toContain('ball');
 });
 
-test('it is drawn as many times as thick as it says', () => {
+test('it is drawn as thick as it is', () => {
   const made = worked(needle, { weight: 'heavy' });
   const [blade] = made.drawing.drawn;
   const ys = blade?.kind === 'path' ? blade.points.map(({ y }) => y) : [];
-  expect(toMm(nm(Math.max(...ys) - Math.min(...ys)))).toBeCloseTo(0.9 * ENLARGED, 6);
-  expect(JSON.stringify(made.drawing.drawn)).toContain('0.9 mm thick, 20 times as large');
+  expect(toMm(nm(Math.max(...ys) - Math.min(...ys)))).toBeCloseTo(0.9, 6);
+  expect(JSON.stringify(made.drawing.drawn)).toContain('0.9 mm thick');
 });
 
 test('numbers go both ways', () => {
