@@ -1,5 +1,5 @@
 import { bad, good, type Result } from '../length/result.ts';
-import type { Sourced } from './advice.ts';
+import { type Advice, advise, type Sourced } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import { published } from './source.ts';
 
@@ -33,3 +33,9 @@ export function pressLimit(labels: readonly Dots[]): Result<number, Refusal> {
     return bad(refusal('care', 'No care label is given.', 'Give the dots of each cloth.'));
   return good(limit);
 }
+
+/** What to mind besides the heat: a cloth with one dot is ironed without steam (ISO 3758, from memory). */
+export const pressAdvice = (labels: readonly Dots[]): Advice[] =>
+  labels.includes(1)
+    ? [advise('A cloth with one dot is ironed without steam, which may spoil it.', DOT_LIMIT.source)]
+    : [];

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { pressLimit } from '../../src/cloth/press-heat.ts';
+import { pressAdvice, pressLimit } from '../../src/cloth/press-heat.ts';
 import { made } from './good.ts';
 
 describe('how hot to press', () => {
@@ -12,4 +12,9 @@ describe('how hot to press', () => {
   test.each([[[]], [[3, 0]]] as const)('refuses %j', (labels) => {
     expect(pressLimit(labels)).toMatchObject({ ok: false, error: { field: 'care' } });
   });
+});
+
+test('one dot is ironed without steam, wherever it stands', () => {
+  expect(pressAdvice([3, 1]).map(({ say }) => say)).toEqual([expect.stringContaining('without steam')]);
+  expect(pressAdvice([2, 3])).toEqual([]);
 });

@@ -50,7 +50,7 @@ function lengthFirst(text: string, unit: ReadingUnit): Result<Written, string> {
 function readLine(text: string, line: number, unit: ReadingUnit): Result<PieceLine, Refusal> {
   const at = (wrong: string, cure = `Write it such as ${examples[unit]}.`) =>
     bad(refusal('pieces', `Line ${line}: ${wrong}`, cure));
-  const found = /^(\S+?)\s*[x×*]\s*(.+?)\s*[x×*]\s*(.+)$/i.exec(text);
+  const found = /^(\S+?)(?:\s*[x×*]\s*|\s+by\s+)(.+?)(?:\s*[x×*]\s*|\s+by\s+)(.+)$/i.exec(text);
   const [, many, across, rest] = found ?? [];
   if (many === undefined || across === undefined || rest === undefined)
     return at('three numbers with an x between them are missing: how many, across, along.');

@@ -1,5 +1,5 @@
 import { advise } from '../../cloth/advice.ts';
-import { DOT_LIMIT, type Dots, pressLimit } from '../../cloth/press-heat.ts';
+import { DOT_LIMIT, type Dots, pressAdvice, pressLimit } from '../../cloth/press-heat.ts';
 import { practice } from '../../cloth/source.ts';
 import { mm, nm, times, zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
@@ -73,6 +73,7 @@ export const hottestIron = reckoning({
       drawing: sheet('The iron and the cloths', [...soleDrawn(least, zero, zero), ...swatches(dots, least)]),
       sheets: [],
       advice: [
+        ...pressAdvice(dots),
         advise(
           'Try the iron on a scrap of each cloth first; the care label goes above these figures.',
           practice,

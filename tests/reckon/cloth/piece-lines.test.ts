@@ -8,6 +8,7 @@ const one = (text: string, unit: 'in' | 'mm' = 'mm') => made(readPieces(text, un
 
 describe('pieces as people write them', () => {
   test.each([
+    ['2 by 4 by 1 yd cut by hand', { count: 2, along: inches(36), name: 'cut by hand' }],
     ['2 x 30 x 60', { count: 2, across: mm(30), along: mm(60), name: '' }],
     ['2x300x600 front', { count: 2, across: mm(300), along: mm(600), name: 'front' }],
     ['1 × 30 cm × 60 cm back', { across: mm(300), along: mm(600), name: 'back' }],

@@ -11,6 +11,16 @@ test('the cloth that bears least decides', () => {
   expect(figure(four, 'Decided by cloth')).toBe('2, 4');
 });
 
+test('one dot brings the word about steam, and a scrap is always tried first', () => {
+  const says = (first: string) =>
+    worked(hottestIron, { first })
+      .advice.map(({ say }) => say)
+      .join(' ');
+  expect(says('1')).toContain('without steam');
+  expect(says('3')).not.toContain('steam');
+  expect(says('3')).toContain('scrap');
+});
+
 test('one cloth alone is enough', () => {
   expect(figure(worked(hottestIron, { second: 'none' }), 'At most')).toBe(200);
 });
