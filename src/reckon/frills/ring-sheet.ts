@@ -1,9 +1,10 @@
 import type { CircleFrillMade } from '../../cloth/circles.ts';
 import type { RingPart } from '../../cloth/flounce.ts';
-import { add, type Length, longer, mm, nm, shortest, times, zero } from '../../length/length.ts';
+import { add, type Length, longer, longest, mm, nm, shortest, times, zero } from '../../length/length.ts';
 import { arc, line, middleWords, moved, place, ring, sheet } from '../../paper/drawing.ts';
 import type { Drawn, PatternSheet } from '../../paper/pattern-sheet.ts';
 import type { Point } from '../../shape/outline.ts';
+import { LONGEST_SHEET } from '../sleeves/strip-piece.ts';
 import { count } from './times.ts';
 
 /** A whole ring wider than this is printed as a quarter, to be laid on cloth folded in four. */
@@ -100,13 +101,14 @@ export function alike(
   return [whole, rest].flatMap((same) => (same[0] ? [{ part: same[0], of: same.length }] : []));
 }
 
-/** The pattern of every ring that differs, at true size. */
+/** The pattern of every ring that differs, at true size; none where it is too large to print. */
 export function ringSheets(
   parts: readonly RingPart[],
   toDraw: (part: RingPart) => RingToDraw,
 ): readonly PatternSheet[] {
-  return alike(parts).map(({ part, of }) => {
+  return alike(parts).flatMap(({ part, of }) => {
     const drawn = toDraw(part);
+    if (longer(longest(part.along, part.across), LONGEST_SHEET)) return [];
     const wide = part.turn === 1 && longer(times(drawn.frill.cutOutside, 2), WIDE_RING);
     const notes = [
       `cut ${of}`,
@@ -136,7 +138,11 @@ export function ringDrawing(
       place(part.along, part.across),
       place(zero, part.across),
     ]);
-    drawn.push(...[frame, ...toCorner(lines(part.turn, toDraw(part)))].map((one) => moved(one, left, zero)));
+    drawn.push(
+      ...[frame, ...toCorner(lines(part.turn, toDraw(part)).filter(({ kind }) => kind === 'path'))].map(
+        (one) => moved(one, left, zero),
+      ),
+    );
     if (parts.length > 1) {
       const high = times(part.along, 1 / 14);
       drawn.push(

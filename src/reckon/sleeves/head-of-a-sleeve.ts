@@ -90,7 +90,7 @@ export const headOfASleeve = reckoning({
       sheets: pieceSheets(piece),
       advice,
       assumed,
-      sources: [geometry, ...(part === undefined ? [HEAD_PART.source] : []), ...advice.map((a) => a.source)],
+      sources: [geometry, ...(part === undefined ? [HEAD_PART.source] : [])],
     });
   },
 });

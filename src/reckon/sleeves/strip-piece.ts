@@ -18,7 +18,7 @@ export interface StripPiece {
   readonly marks?: readonly Length[];
   /** Marks that only cross the upper allowance. */
   readonly notches?: readonly Length[];
-  /** Lines along the whole depth of the seam allowance at both ends, such as a gathering row. */
+  /** Lines across it at both ends of its seam line, such as a gathering row. */
   readonly ends?: Stroke;
   /** Anything else on it. */
   readonly more?: readonly Drawn[];

@@ -42,6 +42,12 @@ describe('circular frill', () => {
     );
   });
 
+  test('a ring too large to print is drawn and told all the same', () => {
+    const frill = worked(circularFrill, { ...cuff, seam: '20 m' });
+    expect(frill.sheets).toEqual([]);
+    expect(frill.drawing.drawn.length).toBeGreaterThan(0);
+  });
+
   test.each<[Entries, string]>([
     [{ seam: '0' }, 'seam'],
     [{ depth: '0' }, 'depth'],
