@@ -46,6 +46,12 @@ export interface TucksMade {
 /** A tuck less deep than this is a pin tuck and hard to keep even. */
 export const EASY_TUCK: Sourced<Length> = { value: inches(1, 8), source: practice };
 
+/** Advice where a tuck is shallower than {@link EASY_TUCK}; else none. */
+export const shallowAdvice = (depths: readonly Length[]): readonly Advice[] =>
+  depths.some((depth) => depth < EASY_TUCK.value)
+    ? [advise('A tuck of 1/16 in is hard to keep even; 1/8 in is easier.', EASY_TUCK.source)]
+    : [];
+
 const say = (which: number): string => `tuck ${which + 1}`;
 
 /** The marks of tucks from their finished places; see {@link tucks} for what is refused. */
@@ -138,9 +144,7 @@ export function tucks(input: TucksInput): Result<TucksMade, Refusal> {
     pressed,
   );
   if (!marks.ok) return marks;
-  const advice = depths.some((depth) => depth < EASY_TUCK.value)
-    ? [advise('A tuck of 1/16 in is hard to keep even; 1/8 in is easier.', EASY_TUCK.source)]
-    : [];
+  const advice = shallowAdvice(depths);
   const assumed: string[] = [];
   if (input.count === undefined && !graded) assumed.push('One tuck, as no number was given.');
   if (pressed === 'toward' && (depths[0] ?? zero) > first) {

@@ -1,5 +1,6 @@
 import { crossedPanel } from '../../cloth/crossed-panel.ts';
 import { geometry, published } from '../../cloth/source.ts';
+import { shallowAdvice } from '../../cloth/tucks.ts';
 import { add, type Length, longest, times, zero } from '../../length/length.ts';
 import { good } from '../../length/result.ts';
 import { box, middleWords, place, sheet, words } from '../../paper/drawing.ts';
@@ -89,7 +90,7 @@ export const crossedTucks = reckoning({
           ],
         ),
       ],
-      advice: [],
+      advice: shallowAdvice([given.depth]),
       assumed,
       sources: [
         published(

@@ -5,7 +5,7 @@ import { EASY_TUCK, tucks } from '../../cloth/tucks.ts';
 import { longest, shortest, subtract, zero } from '../../length/length.ts';
 import { good } from '../../length/result.ts';
 import { type ReckonedFigure, reckoning } from '../reckoning.ts';
-import { flatAndFinished, tuckStrip } from './tuck-drawing.ts';
+import { doneStrip, flatAndFinished, tuckStrip } from './tuck-drawing.ts';
 
 /** Tucks whose depth grows or shrinks evenly from the first to the last. */
 export const growingTucks = reckoning({
@@ -72,7 +72,10 @@ export const growingTucks = reckoning({
     ];
     return good({
       figures,
-      strips: [tuckStrip('Growing tucks, on the flat cloth', 'the edge', flat, marks)],
+      strips: [
+        tuckStrip('Growing tucks, on the flat cloth', 'the edge', flat, marks),
+        doneStrip('the edge', finished, marks),
+      ],
       drawing: flatAndFinished(marks, flat, finished),
       sheets: [],
       advice: made.value.advice,

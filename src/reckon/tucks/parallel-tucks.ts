@@ -4,7 +4,7 @@ import { EASY_TUCK, tucks } from '../../cloth/tucks.ts';
 import { good } from '../../length/result.ts';
 import { reckoning } from '../reckoning.ts';
 import { apartFigures } from './apart-figures.ts';
-import { flatAndFinished, tuckStrip } from './tuck-drawing.ts';
+import { doneStrip, flatAndFinished, tuckStrip } from './tuck-drawing.ts';
 
 /** Parallel tucks of one depth, from their finished places. */
 export const parallelTucks = reckoning({
@@ -63,7 +63,10 @@ export const parallelTucks = reckoning({
         { kind: 'length', name: 'Finished width', length: finished },
         ...apartFigures(marks),
       ],
-      strips: [tuckStrip('Tucks, on the flat cloth', 'the edge', flat, marks)],
+      strips: [
+        tuckStrip('Tucks, on the flat cloth', 'the edge', flat, marks),
+        doneStrip('the edge', finished, marks),
+      ],
       drawing: flatAndFinished(marks, flat, finished),
       sheets: [],
       advice: made.value.advice,

@@ -22,6 +22,18 @@ export const tuckStrip = (
   ]),
 });
 
+/** The stitching lines as they lie when the tucks are done, to check by. */
+export const doneStrip = (from: string, span: Length, tucks: readonly TuckMarks[]): StripMarks => ({
+  name: 'Stitching when done, to check by',
+  from,
+  span,
+  marks: tucks.map(({ finished }, i) => ({
+    at: finished,
+    name: `tuck ${i + 1}, done`,
+    stroke: 'stitch' as const,
+  })),
+});
+
 /** Numbers of tucks at their places, as many as stand clear of each other. */
 function numbers(places: readonly Length[], y: Length, letters: Length): Drawn[] {
   const digits = String(places.length).length;

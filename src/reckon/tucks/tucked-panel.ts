@@ -1,5 +1,6 @@
 import { geometry } from '../../cloth/source.ts';
 import { tuckedPanel as openPanel } from '../../cloth/tucked-panel.ts';
+import { shallowAdvice } from '../../cloth/tucks.ts';
 import { longest, mm, nm, subtract, times } from '../../length/length.ts';
 import { good } from '../../length/result.ts';
 import { line, middleWords, moved, place, ring, sheet } from '../../paper/drawing.ts';
@@ -121,7 +122,7 @@ export const tuckedPanel = reckoning({
           ['Cut 1.', 'The seam allowance is drawn.', 'Fold and sew the tucks before any seam.'],
         ),
       ],
-      advice: [],
+      advice: shallowAdvice([given.depth]),
       assumed,
       sources: [geometry],
     });

@@ -4,7 +4,7 @@ import { EASY_TUCK, tucks } from '../../cloth/tucks.ts';
 import { good } from '../../length/result.ts';
 import { reckoning } from '../reckoning.ts';
 import { apartFigures } from './apart-figures.ts';
-import { flatAndFinished, tuckStrip } from './tuck-drawing.ts';
+import { doneStrip, flatAndFinished, tuckStrip } from './tuck-drawing.ts';
 
 /** How many tucks fill a finished width, evened over it. */
 export const tucksInWidth = reckoning({
@@ -68,7 +68,10 @@ export const tucksInWidth = reckoning({
         { kind: 'length', name: 'Cloth that the tucks take', length: takeUp },
         ...apartFigures(marks),
       ],
-      strips: [tuckStrip('Tucks to fit, on the flat cloth', 'the edge', flat, marks)],
+      strips: [
+        tuckStrip('Tucks to fit, on the flat cloth', 'the edge', flat, marks),
+        doneStrip('the edge', given.width, marks),
+      ],
       drawing: flatAndFinished(marks, flat, given.width),
       sheets: [],
       advice: made.value.advice,

@@ -19,6 +19,8 @@ describe('crossed tucks', () => {
         .filter((_, i) => i % 3 === 0)
         .slice(0, 2),
     ).toEqual([inches(7, 16), inches(27, 16)]);
+    expect(given.advice).toHaveLength(0);
+    expect(reckoned(crossedTucks, { depth: '1/16' }).advice).toHaveLength(1);
     expect(given.strips.map(({ from }) => from)).toEqual(['the left edge', 'the top edge']);
     expect(given.sheets[0]?.drawn.some((d) => d.kind === 'path' && d.stroke === 'grain')).toBe(true);
   });

@@ -16,6 +16,7 @@ describe('parallel tucks', () => {
     });
     // First stitching at 1 in, fold 1/4 in on, second stitching 1/4 in on; the next tuck 1 1/4 in further, flat.
     expect(places(given).slice(0, 4)).toEqual([inches(1), inches(5, 4), inches(3, 2), inches(9, 4)]);
+    expect(places(given, 1)).toEqual([4, 7, 10, 13, 16].map((n) => inches(n, 4)));
     expect(given.strips[0]?.span).toBe(inches(15, 2));
     expect(given.sources).toHaveLength(2);
   });
