@@ -1,7 +1,7 @@
 import { inches, type Length, mm, NM_PER_MM, toMm } from '../length/length.ts';
 import { type Marking, writeLength } from '../length/writing.ts';
 import type { PatternSheet } from '../paper/pattern-sheet.ts';
-import { sheetLines } from './sheet-lines.ts';
+import { type SheetPath, sheetLines } from './sheet-lines.ts';
 import './sheet-drawing.css';
 
 /** A drawing takes about so many pixels along its larger side on a phone. */
@@ -26,6 +26,14 @@ export function scaleBar(wideMm: number, unit: Marking['unit']): Length {
 }
 
 const round = (n: number): number => Math.round(n * 100) / 100;
+
+const pathOf = ({ stroke, piece, d }: SheetPath) => (
+  <path
+    key={`${stroke} ${piece}`}
+    class={`sheet-lines sheet-${stroke}${piece ? ' sheet-piece' : ''}`}
+    d={d}
+  />
+);
 
 /** A sheet drawn to scale, with a bar that says the scale. The strokes keep their weight at any size. */
 export function SheetDrawing({
@@ -56,13 +64,7 @@ export function SheetDrawing({
         role="img"
         aria-label={`${sheet.name}, drawn to scale${said.length > 0 ? `: ${said.join(', ')}` : ''}`}
       >
-        {paths.map(({ stroke, d }) => (
-          <path
-            key={stroke}
-            class={`sheet-lines sheet-${stroke}${stroke === 'body' || stroke === 'cut' ? ' sheet-piece' : ''}`}
-            d={d}
-          />
-        ))}
+        {paths.map(pathOf)}
         {words.map((one, i) => {
           const [x, y] = [round(one.at.x / NM_PER_MM), round(one.at.y / NM_PER_MM)];
           return (
@@ -100,13 +102,7 @@ export function SheetPicture({ sheet }: { readonly sheet: PatternSheet }) {
   const view = [extent.left - rim, extent.top - rim, extent.wide + rim * 2, extent.high + rim * 2].map(round);
   return (
     <svg class="sheet-small" viewBox={view.join(' ')} aria-hidden="true">
-      {paths.map(({ stroke, d }) => (
-        <path
-          key={stroke}
-          class={`sheet-lines sheet-${stroke}${stroke === 'body' || stroke === 'cut' ? ' sheet-piece' : ''}`}
-          d={d}
-        />
-      ))}
+      {paths.map(pathOf)}
     </svg>
   );
 }

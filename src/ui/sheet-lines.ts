@@ -12,15 +12,25 @@ export interface Extent {
 
 type Words = Extract<Drawn, { kind: 'words' }>;
 
-/** All lines of one kind as one path, or words. */
+/** All lines of one kind as one path; `piece` where they enclose cloth or paper. */
+export interface SheetPath {
+  readonly stroke: Stroke;
+  readonly piece: boolean;
+  readonly d: string;
+}
+
+/** A sheet taken apart for drawing. */
 export interface SheetLines {
   readonly extent: Extent;
   /** In the order in which they are painted: cloth lowest, marks on top. */
-  readonly paths: readonly { readonly stroke: Stroke; readonly d: string }[];
+  readonly paths: readonly SheetPath[];
   readonly words: readonly Words[];
 }
 
 const ORDER: readonly Stroke[] = ['body', 'cut', 'seam', 'thin', 'grain', 'stitch', 'fold', 'mark'];
+
+/** What encloses a piece, where it comes back to its beginning. */
+const PIECES: ReadonlySet<Stroke> = new Set(['body', 'cut']);
 
 /** How wide a letter is for its height, on the whole; only room is left by it, nothing is placed. */
 const LETTER = 0.55;
@@ -89,20 +99,23 @@ export function sheetLines(sheet: PatternSheet, across: number, withWords: boole
   const extent = extentOf(drawn);
   const side = Math.max(extent.wide, extent.high, 0.01) * NM_PER_MM;
   const fine = side / across / 4;
-  const byStroke = new Map<Stroke, string[]>();
+  const [pieces, lines] = [new Map<Stroke, string[]>(), new Map<Stroke, string[]>()];
   for (const one of drawn) {
     if (one.kind !== 'path') continue;
-    const found = byStroke.get(one.stroke) ?? [];
-    byStroke.set(one.stroke, found);
+    const kind = one.closed && PIECES.has(one.stroke) ? pieces : lines;
+    const found = kind.get(one.stroke) ?? [];
+    kind.set(one.stroke, found);
     found.push(pathOf(one.points, one.closed, fine));
     if (one.stroke === 'grain' && !one.closed) found.push(heads(one.points, side / 32));
   }
   return {
     extent,
-    paths: ORDER.flatMap((stroke) => {
-      const found = byStroke.get(stroke);
-      return found ? [{ stroke, d: found.join('') }] : [];
-    }),
+    paths: [pieces, lines].flatMap((kind) =>
+      ORDER.flatMap((stroke) => {
+        const found = kind.get(stroke);
+        return found ? [{ stroke, piece: kind === pieces, d: found.join('') }] : [];
+      }),
+    ),
     words: drawn.filter((one) => one.kind === 'words'),
   };
 }
