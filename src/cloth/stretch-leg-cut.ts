@@ -83,8 +83,8 @@ const outside = (leg: LegMade): Refusal => {
 };
 
 /**
- * Parts a leg at a level, to be cut from two cloths. Both were drafted for the same reductions; where the cloths
- * stretch differently, draft for the one that stretches less.
+ * Parts a leg at a level, to be cut from two cloths that stretch alike: both parts were drafted for the same reductions.
+ * For cloths that stretch differently there is `legOfTwoCloths`.
  *
  * Refused: a level not between the crotch and the end of the inner seam.
  * @param level how far down the draft, from the waist at the side

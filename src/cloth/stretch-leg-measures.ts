@@ -78,6 +78,8 @@ export interface LegMade {
   readonly crotchLevel: Length;
   readonly reduction: { readonly round: number; readonly along: number };
   readonly advice: readonly Advice[];
+  /** Those of the above that concern only the part above the crotch. */
+  readonly adviceAbove: readonly Advice[];
   readonly assumed: readonly string[];
 }
 

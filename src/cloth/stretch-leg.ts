@@ -147,7 +147,8 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
   if (top === 'front' || top === 'back') return contradicts('rise', `The ${top} rise`);
   if (Math.max(top.raised.front, top.raised.back) + top.lift > height)
     return contradicts('rise', 'The rise is too long and');
-  advice.push(...waistAdvice(top, height));
+  const adviceAbove = waistAdvice(top, height);
+  advice.push(...adviceAbove);
   if (top.lift > 1e6) {
     const by = (top.lift / 1e6).toFixed(0);
     assumed.push(`The side is drafted ${by} mm higher than measured, so that the waist runs smoothly.`);
@@ -220,6 +221,7 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
     crotchLevel: nm(crotchLevel),
     reduction: { round, along },
     advice,
+    adviceAbove,
     assumed,
   });
 }
