@@ -51,17 +51,6 @@ export const gatheredFrill = reckoning({
       ],
       start: 'ring',
     },
-    clothWidth: { kind: 'length', label: 'Cloth width', start: { in: '45', mm: '1150' } },
-    grain: {
-      kind: 'choice',
-      label: 'Strips cut',
-      options: [
-        { value: 'along', label: 'along the grain' },
-        { value: 'across', label: 'across the cloth' },
-        { value: 'bias', label: 'on the bias' },
-      ],
-      start: 'along',
-    },
     allowance: {
       kind: 'length',
       label: 'Seam allowance',
@@ -73,6 +62,17 @@ export const gatheredFrill = reckoning({
       label: 'Hem allowance',
       means: 'All that the hem turns up; 0 where the edge is bound or left.',
       start: { in: '1/4', mm: '6' },
+    },
+    clothWidth: { kind: 'length', label: 'Cloth width', start: { in: '45', mm: '1150' } },
+    grain: {
+      kind: 'choice',
+      label: 'Strips cut',
+      options: [
+        { value: 'along', label: 'along the grain' },
+        { value: 'across', label: 'across the cloth' },
+        { value: 'bias', label: 'on the bias' },
+      ],
+      start: 'along',
     },
     parts: {
       kind: 'choice',
