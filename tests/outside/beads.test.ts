@@ -10,7 +10,7 @@ function made<T>(result: { ok: true; value: T } | { ok: false; error: unknown })
 }
 
 describe('beads against published figures', () => {
-  // Trade table (secondary, seen as an excerpt, low confidence): size 11/0, about 11 beads in 20 mm, 1.82 mm each.
+  // Trade table, undated (secondary, seen as an excerpt, low confidence): size 11/0, about 11 beads in 20 mm, 1.82 mm each.
   test('eleven of 20/11 mm fill 20 mm', () => {
     const eleventh = nm(Math.floor(20_000_000 / 11));
     expect(toMm(eleventh)).toBeCloseTo(1.82, 2);

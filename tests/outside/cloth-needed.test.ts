@@ -55,7 +55,7 @@ describe('cloth needed against published figures', () => {
     expect(found.buy / inches(36, 8)).toBe(Math.ceil(((12 / across) * 40) / 4.5));
   });
 
-  // Same book, lines 4156-4162: with a nap, gores are cut on the lengthwise fold and lie all one way; on narrow cloth they
+  // Same book, 1907, lines 4156-4162: with a nap, gores are cut on the lengthwise fold and lie all one way; on narrow cloth they
   // are cut singly and the pattern reversed for the other of the pair.
   test('gores of a napped cloth lie one way, doubled or singly', () => {
     const gore = [

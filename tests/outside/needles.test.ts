@@ -17,7 +17,7 @@ test.each([
   expect(made(otherNumber(metric))).toBe(other);
 });
 
-// The same article, pairing list (seen as an excerpt of a page that reproduces it): 80/12 cotton, rayon, light wool; 90/14 drill, linen;
+// The same article, undated, pairing list (seen as an excerpt of a page that reproduces it): 80/12 cotton, rayon, light wool; 90/14 drill, linen;
 // 100/16 canvas. Which of our weights each is, is our reading.
 test.each<[Weight, number, number]>([
   ['medium', 80, 12],

@@ -146,7 +146,7 @@ describe('thread', () => {
   // Thread Consumption of a Full Sleeve Woven Shirt, N. A. Raaz, 2015 (seen as an excerpt, secondary): 63.3 m and 20 in the hundred make
   // 76 m; 500 shirts 37 980 m; on cones of 3000 m, 13.
   const shirt = { name: 'Shirt', type: 301, length: mm(63_300 / 2.5) } as const;
-  test('a shirt takes 76 m with its waste', () => {
+  test('a shirt takes 76 m with its waste (Raaz, 2015)', () => {
     const { needed } = made(threadUsed({ seams: [shirt], waste: 0.2, tail: zero }));
     expect(Math.round(toMm(needed) / 1000)).toBe(76);
   });

@@ -7,7 +7,7 @@ import { made } from '../cloth/good.ts';
 const cotton: SewnCloth = { weight: 'medium', knit: false, stretches: false };
 
 describe('stitches against published figures', () => {
-  // TM 10-8400-201-23, US Army, Table 5-1 (seen as an excerpt): 301 shirts 10-14, trousers 12-16; overedge 502/504 6-10 to the
+  // TM 10-8400-201-23, US Army, undated, Table 5-1 (seen as an excerpt): 301 shirts 10-14, trousers 12-16; overedge 502/504 6-10 to the
   // inch. Making Bound Buttonholes, tailoring series, step II (seen as an excerpt): baste 6, reinforce 16.
   test.each<[StitchPurpose, number, number]>([
     ['seam', 12, 14],

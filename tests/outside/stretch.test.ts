@@ -10,7 +10,7 @@ import { toNearestSide } from '../shape/shapes.ts';
 import { bodies, legOf } from './stretch-bodies.ts';
 
 describe('stretch by the gauge', () => {
-  // Gauge of 4 in across the knit: Knits Knacks, HE452, Gotwals, Purdue Cooperative Extension, p. 1 (seen as an
+  // Gauge of 4 in across the knit: Knits Knacks, HE452, Gotwals, Purdue Cooperative Extension, undated, p. 1 (seen as an
   // excerpt). Percentages follow from the definition of percent stretch.
   test.each([
     [5, 0.25],
@@ -20,7 +20,7 @@ describe('stretch by the gauge', () => {
     expect(made(stretchOf({ rest: inches(4), stretched: inches(stretched) }))).toBe(part);
   });
 
-  // A teaching text on stretch costume (seen as an excerpt): fold, mark 10 in, pull to comfort; 10 to 14 in is 40 %.
+  // A teaching text on stretch costume, undated (seen as an excerpt): fold, mark 10 in, pull to comfort; 10 to 14 in is 40 %.
   test('10 in drawn out to 14 in is 40 %', () => {
     expect(made(stretchOf({ rest: inches(10), stretched: inches(14) }))).toBe(0.4);
   });

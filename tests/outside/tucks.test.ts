@@ -21,7 +21,7 @@ describe('tucks against published figures', () => {
     expect(takeUp).toBe(wanted);
   });
 
-  // Home and School Sewing, chapter XXI Tucking (author and year not in the excerpt): 2 d taken and 1 d to lie on,
+  // Home and School Sewing, chapter XXI Tucking, undated (author and year not in the excerpt): 2 d taken and 1 d to lie on,
   // so 3 d from the one edge to the next free line.
   test('a tuck and what it lies on make three depths', () => {
     const [first, second] = made(
@@ -52,7 +52,7 @@ describe('tucks against published figures', () => {
     expect(result.tucks.at(-1)!.secondStitching + mm(20)).toBe(mm(344));
   });
 
-  // Same book, p. 203 (knife pleats): pattern width = 2 x depth x number + pleated width; 18 pleats 4 cm deep on 92 cm need 236.
+  // Same book, c. 2024, p. 203 (knife pleats): pattern width = 2 x depth x number + pleated width; 18 pleats 4 cm deep on 92 cm need 236.
   test('the same rule for eighteen folds of 4 cm on 92 cm', () => {
     const result = made(tucks({ count: 18, depth: mm(40), spacing: mm(51), first: zero, pressed: 'away' }));
     expect(result.takeUp + mm(920)).toBe(mm(2360));
