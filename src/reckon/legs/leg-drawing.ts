@@ -118,8 +118,8 @@ export const crossAt = ({ x, y }: Point, arm: Length = mm(4)): Drawn[] => [
   line('mark', place(x, nm(y - arm)), place(x, nm(y + arm))),
 ];
 
-/** Height of letters that can be read on a drawing of this size: a twenty-fifth of its larger side. */
+/** Height of letters that can be read on a drawing of this size: a thirtieth of its larger side. */
 export function readable(polygon: Polygon): Length {
   const { left, top, right, bottom } = boundingBox(polygon);
-  return times(nm(Math.max(right - left, bottom - top)), 1 / 25);
+  return times(nm(Math.max(right - left, bottom - top)), 1 / 30);
 }

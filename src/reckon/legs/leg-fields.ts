@@ -27,7 +27,7 @@ export const MEASURE_FIELDS = {
   calf: length('Calf', '14 1/2', '370', 'Round the fullest part.'),
   ankle: length('Ankle', '8 3/4', '220', 'Round the leg, just above the bones.'),
   heel: length('Heel', '12 1/4', '310', 'Round the heel and the front crease of the ankle.'),
-  waistToCrotch: length('Waist to crotch', '9', '220', 'Straight down from the waist, not along the body.'),
+  waistToCrotch: length('Waist to crotch', '10', '250', 'Straight down from the waist, not along the body.'),
   rise: length('Rise, whole', '24', '600', 'Waist in front, between the legs, to the waist behind.'),
   crotchToKnee: length('Crotch to knee', '13', '330', 'Down the inside of the leg.'),
   kneeToFloor: length('Knee to floor', '17 3/4', '450', 'From the middle of the kneecap, without shoes.'),

@@ -91,7 +91,6 @@ describe('a stretch leg', () => {
     [{ ankle: '0' }, 'ankle'],
     [{ heel: '0' }, 'heel'],
     [{ waistToCrotch: '0' }, 'waistToCrotch'],
-    [{ rise: '1400' }, 'rise'],
     [{ rise: '250' }, 'rise'],
     [{ crotchToKnee: '0' }, 'crotchToKnee'],
     [{ kneeToFloor: '0' }, 'kneeToFloor'],
@@ -105,11 +104,17 @@ describe('a stretch leg', () => {
     [{ footed: 'foot' }, 'footLength'],
     [{ footed: 'foot', footLength: '245' }, 'ball'],
     [{ ...foot, ball: '0' }, 'ball'],
-    [{ hipHeight: '230' }, 'hipHeight'],
+    [{ hipHeight: '260' }, 'hipHeight'],
     [{ ankleHeight: '300' }, 'ankleHeight'],
     [{ lowerThigh: '0' }, 'lowerThigh'],
   ])('refuses %j at its own field', (entries, field) => {
     expect(faultsAt(stretchLeg, entries)).toEqual([field]);
+  });
+
+  test('a rise far too long is refused at one of the measures that it contradicts', () => {
+    const [fault, ...more] = faultsAt(stretchLeg, { rise: '1400' });
+    expect(['rise', 'waist']).toContain(fault);
+    expect(more).toEqual([]);
   });
 
   test('whatever is written, it answers soon with a leg or with a fault at a field', () => {
