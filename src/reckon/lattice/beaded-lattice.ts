@@ -11,6 +11,7 @@ import { type ReckonedFigure, reckoning } from '../reckoning.ts';
 import { tuckStrip } from '../tucks/tuck-drawing.ts';
 import { countsInWords } from './counts-in-words.ts';
 import { latticeEdges } from './lattice-edges.ts';
+import { lineNumbers } from './line-numbers.ts';
 
 /** A gap thinner than a thread. */
 const NO_GAP = mm(0.2);
@@ -145,7 +146,11 @@ export const beadedLattice = reckoning({
           ),
         )
       : [];
-    const lines: Drawn[] = lattice.lines.map(({ from, to }) => line('stitch', from, to));
+    const letters = times(longest(panel.top, panel.bottom, panel.height), 1 / 40);
+    const lines: Drawn[] = [
+      ...lattice.lines.map(({ from, to }) => line('stitch', from, to)),
+      ...lineNumbers(lattice.lines, panel.spacing, panel.clear, letters),
+    ];
     const middle = times(longest(panel.top, panel.bottom), 1 / 2);
     return good({
       figures,
