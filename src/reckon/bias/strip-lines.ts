@@ -1,4 +1,4 @@
-import type { BiasStripsMade, OnCloth } from '../../cloth/bias-strips.ts';
+import type { BiasPiece, BiasStripsMade, OnCloth } from '../../cloth/bias-strips.ts';
 import { type Length, nm, times, zero } from '../../length/length.ts';
 import { box, line, middleWords, place, sheet } from '../../paper/drawing.ts';
 import type { StripMarks } from '../../paper/marking-strip.ts';
@@ -41,17 +41,19 @@ export function edgeMarks(made: BiasStripsMade, across: Length, along: Length): 
   ];
 }
 
-/** The cloth with its selvages at the sides, and every line to cut. */
+/** The cloth with its selvages at the sides, every line to cut, and the strips numbered from the corner on. */
 export function stripsDrawing(made: BiasStripsMade, across: Length, along: Length): PatternSheet {
   const at = (p: OnCloth) => place(p.across, p.along);
   const lines = linesOf(made);
+  const sum = ({ lines: [[end]] }: BiasPiece) => end.across + end.along;
+  const fromCorner = [...made.pieces].sort((a, b) => sum(a) - sum(b));
   const high = times(nm(Math.max(across, along)), 1 / 22);
   const room = made.step > 1.6 * high;
   return sheet('Strips on the cloth', [
     box('body', zero, zero, across, along),
     ...lines.map(([a, b]) => line('cut', at(a), at(b))),
     ...(room
-      ? made.pieces.map(({ lines: [near, far] }, i) => {
+      ? fromCorner.map(({ lines: [near, far] }, i) => {
           const ends = [...near, ...far];
           const middle = (side: keyof OnCloth) => nm(ends.reduce((sum, end) => sum + end[side], 0) / 4);
           return middleWords(String(i + 1), place(middle('across'), nm(middle('along') + high / 3)), high);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { circularFrill } from '../../../src/reckon/frills/circular-frill.ts';
 import type { Entries } from '../../../src/reckon/reckoning.ts';
+import { pathLength } from '../../../src/shape/measure.ts';
 import { extent, figure, marksOf, refusedAt, worked } from './worked.ts';
 
 describe('circular frill', () => {
@@ -38,6 +39,41 @@ describe('circular frill', () => {
         expect(Math.abs(wide - shown)).toBeLessThan(0.11);
         expect(Math.abs(high - shown)).toBeLessThan(0.11);
       }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('the seam lines drawn on all rings, less their allowances, are as long as the seam', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 200, max: 900 }),
+        fc.integer({ min: 2, max: 7 }),
+        fc.integer({ min: 0, max: 10 }),
+        (seam, halves, slit) => {
+          const circles = halves / 2;
+          const frill = worked(circularFrill, {
+            ...cuff,
+            seam: `${seam}`,
+            depth: '40',
+            circles: `${circles}`,
+            slit: `${slit}`,
+            allowance: '5',
+          });
+          let long = 0;
+          for (const { name, drawn, notes } of frill.sheets) {
+            const cut = Number(notes[0]?.replace('cut ', ''));
+            const arcs = drawn.filter(
+              (one) => one.kind === 'path' && one.stroke === 'seam' && one.points.length > 2,
+            );
+            const [arc] = arcs;
+            if (arc?.kind !== 'path') throw new Error('no seam line is drawn');
+            const points = arc.closed ? [...arc.points, ...arc.points.slice(0, 1)] : arc.points;
+            const quarters = name.includes('quarter') ? 4 : 1;
+            long += cut * ((quarters * pathLength(points)) / 1e6 - 2 * slit);
+          }
+          expect(Math.abs(long - seam)).toBeLessThan(seam * 0.005);
+        },
+      ),
       { numRuns: 40 },
     );
   });
