@@ -131,6 +131,7 @@ export function legTop(sizes: TopSizes): Top | 'front' | 'back' | 'waist' {
     if (front === undefined) return 'front';
     const back = raise(xb, backHip, backCrotch, rise.back);
     if (back === undefined) return 'back';
+    if (Math.max(front, back) > crotchLevel) return front > back ? 'front' : 'back';
     // So far that the side is not the lowest place, that not both stand higher than they should, and that the waist is
     // nearly straight from back to front.
     const over = Math.max(

@@ -145,8 +145,6 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
   });
   if (top === 'waist') return contradicts('waist', 'The waist');
   if (top === 'front' || top === 'back') return contradicts('rise', `The ${top} rise`);
-  if (Math.max(top.raised.front, top.raised.back) + top.lift > height)
-    return contradicts('rise', 'The rise is too long and');
   const adviceAbove = waistAdvice(top, height);
   advice.push(...adviceAbove);
   if (top.lift > 1e6) {
