@@ -32,6 +32,7 @@ function later<P>(fetchIt: () => Promise<{ readonly default: ComponentType<P> }>
 const Outfits = later(() => import('./outfits/outfits.tsx'));
 const Reckoner = later<{ readonly reckoning?: string }>(() => import('./reckoner/reckoner.tsx'));
 const Sources = later(() => import('./sources/sources.tsx'));
+const OutfitPaper = later<{ readonly session: Session }>(() => import('./paper/outfit-paper.tsx'));
 const RunningOrder = later<{ readonly session: Session }>(() => import('./running-order/running-order.tsx'));
 
 function Opening() {
@@ -75,5 +76,6 @@ export function App() {
   const found = session.value;
   if (!found || found.id !== wanted) return <Opening />;
   if (found.progress.value.description === undefined) return <NotHere />;
+  if (place.screen === 'paper') return <OutfitPaper session={found} />;
   return place.screen === 'bench' ? <Bench session={found} /> : <RunningOrder session={found} />;
 }

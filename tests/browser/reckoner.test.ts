@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { useApp } from './app.ts';
@@ -239,6 +240,21 @@ it('puts the figures on a card of the outfit in work, where they stand at the be
   await touch(page.locator('[data-part="put-on-card"] [data-step]').first());
   await touch(page.getByRole('link', { name: 'To the bench' }));
   expect(await wordsOf(page.locator('[data-part="reckoned"]'))).toContain('Parallel tucks');
+});
+
+it('lays the marks on paper at true size, and follows the fields', async () => {
+  const page = await app.open('#/reckoner/parallel-tucks');
+  await touch(page.getByRole('button', { name: 'Inches' }));
+  await touch(field(page, 'count'));
+  await page.keyboard.type('2');
+  await touch(page.locator('[data-part="print"]'));
+  const saving = page.waitForEvent('download');
+  await touch(page.locator('[data-part="save-svg"]'));
+  const svg = readFileSync(await (await saving).path(), 'utf8');
+  // Two tucks of 1/4 in, 3/4 in apart, from 1 in: folds at 1 1/4 and 2 1/2 in.
+  expect(svg).toMatch(/>1 1\/4 in</);
+  expect(svg).toMatch(/>2 1\/2 in</);
+  expect(svg).toMatch(/<svg[^>]* width="[\d.]+mm"/);
 });
 
 it('comes back to the list where it was left', async () => {

@@ -211,6 +211,11 @@ function OutfitLine({ line }: { readonly line: Listed }) {
           Order<span class="unseen"> of {line.name}</span>
         </a>
         <SaveCopy line={line} />
+        {outfit && (
+          <a class="plain" href={writeHash({ screen: 'paper', outfit: line.id })}>
+            Pattern sheets<span class="unseen"> of {line.name}</span>
+          </a>
+        )}
       </div>
       <p class={copy.nudge ? 'nudge' : 'quiet'}>
         {copy.words}

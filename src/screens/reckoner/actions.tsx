@@ -1,16 +1,18 @@
-import { useSignal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
+import { signal, useSignal } from '@preact/signals';
+import { useCallback, useEffect } from 'preact/hooks';
 import type { Marking } from '../../length/writing.ts';
+import { markingStrip } from '../../paper/marking-strip.ts';
 import type { Reckoned, Reckoning } from '../../reckon/reckoning.ts';
 import { Sheet } from '../../ui/sheet.tsx';
 import { Sign } from '../../ui/signs.tsx';
 import { canSpeak, hush, sayAloud } from '../../ui/speak.ts';
+import type { PrintPaper, PrintPaperProps } from '../paper/print.tsx';
 import { copyText } from './copy.ts';
 import type { Written } from './entries.ts';
 import PutOnCard from './put-on-card.tsx';
 import { cardFigures, plainText, sayFigures } from './words.ts';
 
-/** What can be done with a result: hear it, copy it, put it on a card. */
+/** What can be done with a result: hear it, copy it, print it, put it on a card. */
 export function Actions(props: {
   readonly reckoning: Reckoning;
   readonly reckoned: Reckoned;
@@ -19,6 +21,12 @@ export function Actions(props: {
 }) {
   const { reckoning, reckoned, written, marking } = props;
   const answer = useSignal('');
+  const printing = useSignal(false);
+  const onPaper = reckoned.strips.length + reckoned.sheets.length > 0;
+  const sheets = useCallback(
+    () => [...reckoned.sheets, ...reckoned.strips.map((strip) => markingStrip(strip, marking))],
+    [reckoned, marking.unit],
+  );
   const putting = useSignal(false);
   const byHand = useSignal<string | undefined>(undefined);
   useEffect(() => hush, []);
@@ -51,6 +59,18 @@ export function Actions(props: {
         <button type="button" class="plain" data-part="copy" onClick={() => void copy()}>
           Copy as text
         </button>
+        {onPaper && (
+          <button
+            type="button"
+            class="plain"
+            data-part="print"
+            onClick={() => {
+              printing.value = true;
+            }}
+          >
+            Print at true size
+          </button>
+        )}
         <button
           type="button"
           class="plain"
@@ -72,6 +92,16 @@ export function Actions(props: {
           value={byHand.value}
         />
       )}
+      {printing.value && (
+        <Sheet
+          title={reckoning.name}
+          onClose={() => {
+            printing.value = false;
+          }}
+        >
+          <Print name={reckoning.name} sheets={sheets} />
+        </Sheet>
+      )}
       {putting.value && (
         <Sheet
           title="Put on the card"
@@ -88,5 +118,32 @@ export function Actions(props: {
         </Sheet>
       )}
     </section>
+  );
+}
+
+const printPart = signal<typeof PrintPaper | undefined>(undefined);
+
+/** What lays the pages, fetched when it is first wanted. */
+function Print(props: PrintPaperProps) {
+  const failed = useSignal(false);
+  useEffect(() => {
+    if (printPart.value) return;
+    import('../paper/print.tsx').then(
+      (part) => {
+        printPart.value = part.PrintPaper;
+      },
+      () => {
+        failed.value = true;
+      },
+    );
+  }, []);
+  const Pages = printPart.value;
+  if (Pages) return <Pages {...props} />;
+  return (
+    <p role="status">
+      {failed.value
+        ? 'What lays the pages could not be read. Load the page again; what you have written stays.'
+        : 'Laying it out…'}
+    </p>
   );
 }
