@@ -117,12 +117,14 @@ export function figures() {
   return {
     name: 'figures-and-their-sources',
     enforce: 'pre',
-    resolveId: (id) => (ASKED.test(id) ? FIGURES : undefined),
-    async load(id) {
-      if (id !== FIGURES) return undefined;
-      for (const file of filesRead()) this.addWatchFile(join(ROOT, file));
-      // As text: the browser reads it faster than an object in a script.
-      return `export default JSON.parse(${JSON.stringify(JSON.stringify(await readFigures()))});`;
+    resolveId: { filter: { id: ASKED }, handler: () => FIGURES },
+    load: {
+      filter: { id: /^\0figures$/ },
+      async handler() {
+        for (const file of filesRead()) this.addWatchFile(join(ROOT, file));
+        // As text: the browser reads it faster than an object in a script.
+        return `export default JSON.parse(${JSON.stringify(JSON.stringify(await readFigures()))});`;
+      },
     },
   };
 }

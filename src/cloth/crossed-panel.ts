@@ -1,12 +1,23 @@
 import { add, type Length, nm, zero } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { directionOf } from '../shape/clip.ts';
+import type { Sourced } from './advice.ts';
 import { type FoldMap, openMap, type TuckFamily } from './fold-map.ts';
 import { liftedLines } from './lifted-lines.ts';
 import { panelOutline } from './panel.ts';
 import { type Refusal, refusal } from './refusal.ts';
+import { memory } from './source.ts';
 import { type MarkedLine, straightLines } from './tuck-lines.ts';
 import { spreadTucks } from './tuck-spread.ts';
+
+/**
+ * Tucks of two directions cross at an angle within these.
+ * @unit degrees
+ */
+export const CROSSED_ANGLE: Sourced<readonly [least: number, most: number]> = {
+  value: [30, 90],
+  source: memory,
+};
 
 /** A finished rectangle filled with tucks that cross. */
 export interface CrossedPanelInput {
@@ -56,7 +67,8 @@ const rectangle = (wide: Length, high: Length) => [
  */
 export function crossedPanel(input: CrossedPanelInput): Result<CrossedPanelMade, Refusal> {
   const { width, height, depth, spacing, angle } = input;
-  if (!(angle >= 30 && angle <= 90)) {
+  const [least, most] = CROSSED_ANGLE.value;
+  if (!(angle >= least && angle <= most)) {
     const cure = 'Give from 30 to 90 degrees; 90 is square. For the other way, turn the cloth over.';
     return bad(refusal('angle', 'Tucks at this angle cannot be marked here.', cure));
   }

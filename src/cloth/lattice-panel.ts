@@ -2,9 +2,20 @@ import { type Length, nm, zero } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import type { Polygon } from '../shape/flatten.ts';
 import { signedArea } from '../shape/measure.ts';
+import type { Sourced } from './advice.ts';
 import { type LatticeFamily, type LatticeMade, lattice } from './lattice.ts';
 import { type PanelSize, panelOutline } from './panel.ts';
 import { type Refusal, refusal } from './refusal.ts';
+import { memory } from './source.ts';
+
+/**
+ * The lines of a lattice over a panel lie at an angle to the level within these.
+ * @unit degrees
+ */
+export const LATTICE_ANGLE: Sourced<readonly [least: number, most: number]> = {
+  value: [5, 85],
+  source: memory,
+};
 
 /** A lattice over a finished panel. */
 export interface LatticePanelInput extends PanelSize {
@@ -36,7 +47,8 @@ const MOST_LINES = 2000;
  */
 export function latticePanel(input: LatticePanelInput): Result<LatticePanelMade, Refusal> {
   const { spacing, angle, clear } = input;
-  if (!(angle >= 5 && angle <= 85)) {
+  const [least, most] = LATTICE_ANGLE.value;
+  if (!(angle >= least && angle <= most)) {
     return bad(
       refusal('angle', 'The lines would hardly cross.', 'Give from 5 to 85 degrees; 45 makes squares.'),
     );

@@ -1,5 +1,5 @@
 import { bad, good, type Result } from '../length/result.ts';
-import { otherNumber } from './needles.ts';
+import { FIRST_NEEDLE, NEEDLE_RANGE, NEEDLE_STEP, otherNumber } from './needles.ts';
 import { type Refusal, refusal } from './refusal.ts';
 
 /**
@@ -8,7 +8,7 @@ import { type Refusal, refusal } from './refusal.ts';
  * Refused: a number that is not whole, or outside 8 to 18, where the rule does not hold.
  */
 export function metricNumber(other: number): Result<number, Refusal> {
-  const metric = (other - 8) * 5 + 60;
+  const metric = (other - FIRST_NEEDLE.value) * NEEDLE_STEP.value + NEEDLE_RANGE.value[0];
   if (!Number.isInteger(other) || !otherNumber(metric).ok) {
     return bad(
       refusal(

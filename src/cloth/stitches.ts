@@ -13,7 +13,7 @@ export interface Stitch {
   readonly name: string;
   /** Does a seam sewn with it give when the cloth is stretched? From memory. */
   readonly gives: boolean;
-  /** Thread that each stitch type takes, all threads together. */
+  /** Thread used for each length of seam, all threads together. */
   readonly thread: number;
 }
 
@@ -25,7 +25,7 @@ export const THREAD_RATIOS: Source = published(
 );
 
 /**
- * Thread used for each length of seam, all threads together.
+ * Thread that each stitch type takes, all threads together.
  * @unit times the seam
  * @each stitch {}
  */

@@ -16,8 +16,11 @@ export interface ThreadParts {
 }
 
 /**
- * Threads of each stitch type and the part that goes through its needles. The trade's tables give them beside the
- * ratios of thread; these are from memory. A published measurement of type 401 gives 19.5 of 81.5, which is 0.24.
+ * Needle threads and threads under the cloth of each stitch type, and the part that the needles take.
+ *
+ * The trade's tables give them beside the ratios of thread; these are from memory. A published measurement of type 401 gives
+ * 19.5 of 81.5, which is 0.24.
+ * @each stitch {}
  */
 export const THREAD_PARTS: Sourced<Readonly<Record<StitchType, ThreadParts>>> = {
   value: {

@@ -1,5 +1,7 @@
+import type { Sourced } from '../../cloth/advice.ts';
 import { buttonholeLength } from '../../cloth/buttonhole.ts';
 import { ROW_FROM_SEAM, ROWS_APART } from '../../cloth/gathers.ts';
+import { practice } from '../../cloth/source.ts';
 import { add, type Length } from '../../length/length.ts';
 import { type Marking, writeLength } from '../../length/writing.ts';
 import type { Cloth } from '../../outfit/outfit.ts';
@@ -7,13 +9,14 @@ import type { Setting } from '../card-types.ts';
 import { stretches } from '../expand/stations.ts';
 import type { CardSubject } from './subject.ts';
 
-/** Common practice, no source: stitch lengths for a medium cloth, in mm. */
-const STITCH = {
-  plain: '2.5 mm',
-  tuck: '2 mm',
-  gather: '4 to 5 mm',
-  zigzag: '2.5 × 0.5 mm',
-} as const;
+/**
+ * Stitch lengths that the cards give for a medium cloth; of a zigzag the length and the width.
+ * @each {}
+ */
+export const STITCH: Sourced<Readonly<Record<'plain' | 'tuck' | 'gather' | 'zigzag', string>>> = {
+  value: { plain: '2.5 mm', tuck: '2 mm', gather: '4 to 5 mm', zigzag: '2.5 × 0.5 mm' },
+  source: practice,
+};
 
 /** How lengths are marked in the maker's units, as fine as a tape shows. */
 export const markingFor = (units: 'in' | 'mm'): Marking =>
@@ -112,9 +115,13 @@ function machineSettings(on: CardSubject, cloth: Cloth, set: (name: string, figu
     return;
   }
   const zigzag = stretches(cloth) || step.setUp.tool.includes('zigzag');
-  if (zigzag) set('zigzag, length × width', STITCH.zigzag);
-  else if (work?.kind === 'gather') set('stitch', STITCH.gather);
-  else set('stitch', work?.kind === 'tucks' || work?.kind === 'crossed-tucks' ? STITCH.tuck : STITCH.plain);
+  if (zigzag) set('zigzag, length × width', STITCH.value.zigzag);
+  else if (work?.kind === 'gather') set('stitch', STITCH.value.gather);
+  else
+    set(
+      'stitch',
+      work?.kind === 'tucks' || work?.kind === 'crossed-tucks' ? STITCH.value.tuck : STITCH.value.plain,
+    );
   set('needle', zigzag ? `${cloth.needle}, ball point` : cloth.needle);
 }
 

@@ -53,6 +53,7 @@ function techniqueOf(file: string): string {
 
 function plain(value: unknown): readonly number[] | readonly string[] | undefined {
   if (typeof value === 'number') return [value];
+  if (typeof value === 'string') return [value];
   const list = value instanceof Set ? [...value] : value;
   if (!Array.isArray(list)) return undefined;
   if (list.every((one) => typeof one === 'number')) return list;
