@@ -126,6 +126,7 @@ function planned(
   paper: Paper,
   lying: boolean,
   used: ReadonlySet<Stroke>,
+  tile: (sheet: Sheet) => Tiled | undefined,
 ): Plan | 'too large' {
   const roomFor = (way: boolean): Room =>
     roomOn(paper, way, nm(keyInk(used, 0, 0, roomOn(paper, way).wide).high));
@@ -139,7 +140,7 @@ function planned(
     const place = way ?? liked;
     if (place && rows?.every((block) => fits(block, place.room))) place.blocks.push(...rows);
     else {
-      const one = tiledOf(sheet, paper);
+      const one = tile(sheet);
       if (!one) return 'too large';
       tiled.push(one);
     }
@@ -197,9 +198,15 @@ export function layPages(
     );
   }
   const used = strokesOf(sheets);
+  // Cutting into tiles is most of the work, and the same in both plans.
+  const cut = new Map<Sheet, Tiled | undefined>();
+  const tile = (sheet: Sheet): Tiled | undefined => {
+    if (!cut.has(sheet)) cut.set(sheet, tiledOf(sheet, paper));
+    return cut.get(sheet);
+  };
   let best: Plan | undefined;
   for (const lying of [false, true]) {
-    const plan = planned(all, paper, lying, used);
+    const plan = planned(all, paper, lying, used, tile);
     if (plan === 'too large') {
       return bad(refusal('sheets', `One of the sheets would take more than ${MOST_PAGES} pages.`, cure));
     }

@@ -21,7 +21,7 @@ const NOT_XML = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g;
 /** Words made safe to stand in an XML file. */
 export const escaped = (words: string): string =>
   words
-    .replace(/\p{Surrogate}/gu, '\ufffd')
+    .replace(/\p{Surrogate}/gu, '') // halves of a letter
     .replace(NOT_XML, '')
     .replace(/[&<>"']/g, (sign) => ESCAPED[sign] ?? sign);
 

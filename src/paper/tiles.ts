@@ -64,6 +64,12 @@ function usedCells(ink: readonly Ink[], across: Row, down: Row): ReadonlySet<num
       const [top, bottom] = [cellOf(down, Math.min(a.y, b.y)), cellOf(down, Math.max(a.y, b.y))];
       for (let c = left; c <= right; c++) {
         for (let r = top; r <= bottom; r++) {
+          const number = r * across.count + c;
+          if (used.has(number)) continue;
+          if (left === right && top === bottom) {
+            used.add(number);
+            continue;
+          }
           const [x, y] = [nm(across.from + c * across.step), nm(down.from + r * down.step)];
           const cell = { left: x, top: y, right: nm(x + across.size), bottom: nm(y + down.size) };
           const own = {
@@ -71,7 +77,7 @@ function usedCells(ink: readonly Ink[], across: Row, down: Row): ReadonlySet<num
             right: c === across.count - 1 ? cell.right : nm(x + across.step),
             bottom: r === down.count - 1 ? cell.bottom : nm(y + down.step),
           };
-          if (shareInBox(a, b, own)) used.add(r * across.count + c);
+          if (shareInBox(a, b, own)) used.add(number);
         }
       }
     }

@@ -104,10 +104,12 @@ export function PagePictures(props: { readonly pages: Pages; readonly sheets: re
         const laid = pages.laid[i];
         return laid && <SheetPicture key={`${i} ${sheet.name}`} sheet={sheet} laid={laid} />;
       })}
-      {[...shared].map(([number, names]) => {
-        const page = pages.pages[number - 1];
-        return page && <SharedPicture key={number} page={page} number={number} names={names} />;
-      })}
+      {[...shared]
+        .sort(([a], [b]) => a - b)
+        .map(([number, names]) => {
+          const page = pages.pages[number - 1];
+          return page && <SharedPicture key={number} page={page} number={number} names={names} />;
+        })}
     </ul>
   );
 }

@@ -68,31 +68,13 @@ export function PrintPaper({ name, sheets }: PrintPaperProps) {
         </div>
       </fieldset>
       {laid.ok ? (
-        <>
-          <p data-part="page-count">{pageCount(laid.value)}</p>
-          <PagePictures pages={laid.value} sheets={all} />
-          <SavePdf name={name} pages={laid.value} />
-        </>
+        <p data-part="page-count">{pageCount(laid.value)}</p>
       ) : (
         <p class="notice" role="alert" data-part="print-trouble">
           <span>
             {laid.error.wrong} {laid.error.cure}
           </span>
         </p>
-      )}
-      {all.length > 0 && (
-        <div class="choice">
-          <button
-            type="button"
-            class="plain"
-            data-part="save-svg"
-            onClick={() =>
-              offerFile(new File([sheetsSvg(name, all)], fileName(name, 'svg'), { type: 'image/svg+xml' }))
-            }
-          >
-            Save as SVG
-          </button>
-        </div>
       )}
       <ul class="print-hints">
         <li>Print at 100 %, which some printers call actual size. Do not let it fit the page.</li>
@@ -105,6 +87,20 @@ export function PrintPaper({ name, sheets }: PrintPaperProps) {
           </li>
         )}
       </ul>
+      {laid.ok && <SavePdf name={name} pages={laid.value} />}
+      {all.length > 0 && (
+        <button
+          type="button"
+          class="plain"
+          data-part="save-svg"
+          onClick={() =>
+            offerFile(new File([sheetsSvg(name, all)], fileName(name, 'svg'), { type: 'image/svg+xml' }))
+          }
+        >
+          Save as SVG
+        </button>
+      )}
+      {laid.ok && <PagePictures pages={laid.value} sheets={all} />}
     </section>
   );
 }
