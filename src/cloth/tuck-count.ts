@@ -1,10 +1,10 @@
 import { add, type Length, longer, nm, ratio, subtract, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { type Refusal, refusal } from './refusal.ts';
-import { published } from './source.ts';
+import { published, type Source } from './source.ts';
 
 /** A number of spaces that does not come out whole may go up or down; the spacing is then evened. */
-export const TUCK_COUNT_SOURCE = published(
+export const TUCK_COUNT_SOURCE: Source = published(
   'Dress Making, Trade Practical, National Instructional Media Institute',
   'about 2024',
   'exercise 48, p. 209; seen as an excerpt',
