@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { readLength } from '../../src/length/reading.ts';
+import { readPieces } from '../../src/reckon/cloth/piece-lines.ts';
 import type { Fields } from '../../src/reckon/reckoning.ts';
 import {
   blank,
@@ -13,8 +14,9 @@ import {
   takenBack,
   turned,
   understood,
-  withUnit,
 } from '../../src/screens/reckoner/entries.ts';
+import { withUnit } from '../../src/screens/reckoner/turn-length.ts';
+import { turnLines } from '../../src/screens/reckoner/turn-lines.ts';
 
 const fields: Fields = {
   depth: { kind: 'length', label: 'Depth', start: { in: '1/4', mm: '6' } },
@@ -72,6 +74,22 @@ describe('under another rule', () => {
     const over = turned({ unit: 'in', entries: { depth: '4 3/8' } }, fields, 'mm');
     expect(over.entries.depth).toBe('4 3/8 in');
     expect(turned(over, fields, 'in').entries.depth).toBe('4 3/8');
+  });
+
+  test('lines of pieces keep their sizes, there and back', () => {
+    const written =
+      '2 x 12 x 24 front\n1 × 24 1/2 x 25, back, on the fold\n2 by 30 cm by 8 collar\nnot yet 3';
+    const over = turnLines(written, 'in', 'mm');
+    expect(over).toBe(
+      '2 x 12 in x 24 in front\n1 × 24 1/2 in x 25 in, back, on the fold\n2 by 30 cm by 8 in collar\nnot yet 3',
+    );
+    expect(turnLines(over, 'mm', 'in')).toBe(written);
+    const sizes = (text: string, unit: 'in' | 'mm') => {
+      const read = readPieces(text.split('\n').slice(0, 3).join('\n'), unit);
+      return read.ok ? read.value : read.error;
+    };
+    expect(sizes(over, 'mm')).toEqual(sizes(written, 'in'));
+    expect(sizes(written, 'in')).toHaveLength(3);
   });
 
   test('numbers, choices and fields never touched are left alone', () => {

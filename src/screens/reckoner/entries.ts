@@ -2,6 +2,8 @@ import { type ReadingUnit, readLength } from '../../length/reading.ts';
 import { type Marking, writeLength } from '../../length/writing.ts';
 import { type Entries, type Field, type Fields, startOf } from '../../reckon/reckoning.ts';
 import { keep, recall } from '../../ui/safe-storage.ts';
+import { turnLength, withUnit } from './turn-length.ts';
+import { turnLines } from './turn-lines.ts';
 
 /** What the maker has written for one reckoning; a field that was never touched is not in it. */
 export interface Written {
@@ -18,25 +20,10 @@ export interface Kept extends Written {
 /** Nothing written yet. */
 export const blank = (unit: ReadingUnit): Kept => ({ unit, entries: {} });
 
-/** Does what is written name no unit, so that it means what the rule says? */
-function leavesUnitOut(text: string): boolean {
-  const [inches, millimetres] = [readLength(text, 'in'), readLength(text, 'mm')];
-  if (inches.ok && millimetres.ok) return inches.value !== millimetres.value;
-  // Half written: digits and no word yet.
-  return !inches.ok && !millimetres.ok && /\d/.test(text) && !/[a-z"'′″’”“]/i.test(text);
-}
-
-/** A length with the unit it was meant in: `6` written under millimetres is `6 mm`. */
-export const withUnit = (text: string, unit: ReadingUnit): string =>
-  leavesUnitOut(text) ? `${text.trim()} ${unit}` : text;
-
 /** One entry as it must stand under another rule to mean the same. */
 function turnOne(field: Field, text: string, from: ReadingUnit, to: ReadingUnit): string {
-  if (field.kind !== 'length') return text;
-  const meant = withUnit(text, from);
-  // Back under its own rule the unit says nothing new.
-  const bare = meant.endsWith(` ${to}`) ? meant.slice(0, -to.length - 1) : meant;
-  return leavesUnitOut(bare) ? bare : meant;
+  if (field.kind === 'lines') return turnLines(text, from, to);
+  return field.kind === 'length' ? turnLength(text, from, to) : text;
 }
 
 /** What was written, under another rule: every length keeps its meaning, fields never touched take the new start. */

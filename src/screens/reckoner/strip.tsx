@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
-import { type Marking, writeLength } from '../../length/writing.ts';
+import { type Marking, sayLength, writeLength } from '../../length/writing.ts';
 import type { StripMarks } from '../../paper/marking-strip.ts';
 import { LengthFigure } from '../../ui/figure.tsx';
 import { Tape } from '../../ui/tape.tsx';
@@ -47,6 +47,8 @@ export function Strips({
 
 function OneStrip({ strip, marking }: { readonly strip: StripMarks; readonly marking: Marking }) {
   const k = useSignal(0);
+  // Said at the touch only, not whenever the fields change the marks.
+  const said = useSignal('');
   const { marks } = strip;
   const here = Math.min(k.value, marks.length - 1);
   const mark = marks[here];
@@ -55,11 +57,16 @@ function OneStrip({ strip, marking }: { readonly strip: StripMarks; readonly mar
   const hair = hairOff(written.off, marking);
   const to = (next: number) => () => {
     k.value = Math.max(0, Math.min(marks.length - 1, next));
+    const to = marks[k.value];
+    said.value = to ? `${k.value + 1} of ${marks.length}, ${to.name}: ${sayLength(to.at, marking)}` : '';
   };
   return (
     <>
       <p class="strip-name">{strip.name}</p>
-      <div class="strip-now" role="status" aria-atomic="true">
+      <p class="unseen" role="status">
+        {said.value}
+      </p>
+      <div class="strip-now">
         <LengthFigure written={written} />
         <p class="strip-words">
           <b>{mark.name}</b>
