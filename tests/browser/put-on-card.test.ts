@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { writeLength } from '../../src/length/writing.ts';
 import type { Act } from '../../src/store/deed.ts';
 import { demo } from '../outfit/demo-files.ts';
 import { useApp } from './app.ts';
@@ -185,5 +186,34 @@ describe('figures on a card', () => {
       expect.soft(low, size).toEqual([]);
       expect.soft(await crowded(page, 8), size).toEqual([]);
     }
+  });
+});
+
+describe('a card with marks', () => {
+  it('offers its marks as strips of paper, the distances as they stand on the tape', async () => {
+    const page = await app.open();
+    await comeTo(page, marks);
+    if (marks.card.readout.kind !== 'marks') throw new Error('This card has no marks.');
+    const { sets } = marks.card.readout;
+    await touch(page.getByRole('button', { name: 'Print a marking strip' }));
+    expect(await parts(page).sheet.locator('[data-part="page-count"]').textContent()).toMatch(/page/);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      touch(page.locator('[data-part="save-svg"]')),
+    ]);
+    const svg = readFileSync(await download.path(), 'utf8');
+    for (const set of sets) {
+      expect(svg).toContain(set.name);
+      for (const { at } of set.marks) expect(svg).toContain(writeLength(at, { unit: 'in', per: 16 }).text);
+    }
+    await page.getByRole('button', { name: 'Close' }).click();
+    await press(page);
+    expect((await shown(page)).undo).toBe('Undo: mark 1');
+  });
+
+  it('and no other card offers it', async () => {
+    const page = await app.open();
+    await comeTo(page, count);
+    expect(await page.locator('[data-part="print-strip"]').count()).toBe(0);
   });
 });

@@ -1,4 +1,4 @@
-import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
+import { act, cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { Bench } from '../../src/screens/bench/bench.tsx';
 import { putOn } from '../../src/screens/bench/from-reckoner.tsx';
@@ -163,5 +163,21 @@ describe('figures on a card', () => {
       'Parallel tucks: fold 1, 1 1/8 in; fold 2, 2 1/8 in; fold 3, 3 1/8 in.',
       'Hot iron.',
     ]);
+  });
+});
+
+describe('marks on paper', () => {
+  test('are offered on a card with marks only, one strip from every datum', async () => {
+    await show();
+    expect(part('print-strip')?.textContent).toBe('Print a marking strip');
+    fireEvent.click(part('print-strip') as HTMLElement);
+    vi.useRealTimers();
+    await waitFor(() => expect(part('page-count')?.textContent).toMatch(/page/));
+    expect(document.querySelector('dialog')?.textContent).toContain('left front, tuck folds');
+    cleanup();
+    session.close();
+    vi.useFakeTimers({ now: 1_800_000_000_000 });
+    await show({ kind: 'step-opened', step: shoulders });
+    expect(part('print-strip')).toBeNull();
   });
 });

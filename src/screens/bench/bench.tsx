@@ -13,6 +13,7 @@
  * - `[data-part="why"]`, `[data-part="order"]`, `[data-part="aloud"]`, `[data-part="more"]`, `[data-part="home"]`
  * - `[data-part="wake"]` says whether the screen stays on; `[data-part="rest"]` until when to let it rest
  * - `[data-part="reckoned"]`: figures put on the card, see from-reckoner.tsx
+ * - `[data-part="print-strip"]`: on a card with marks, opens their strips for printing
  * - `[data-part="middle"]`: what scrolls between the place and the tools; reached by Tab
  * - spoken changes: `[data-part="live"]`
  */
@@ -33,15 +34,12 @@ import { feedback, markingFor } from '../choices.ts';
 import { HouseTrouble } from '../house.tsx';
 import type { Session } from '../session.ts';
 import { Advice, Cautions } from './cautions.tsx';
-import { Count } from './count.tsx';
 import { EndMark } from './end-mark.tsx';
 import { Finished, Stuck } from './finished.tsx';
 import { FromReckoner, putOn } from './from-reckoner.tsx';
-import { Marks } from './marks.tsx';
 import { padAct } from './pad-act.ts';
+import { ReadoutOf } from './readout.tsx';
 import type { SheetProps } from './sheets.tsx';
-import { Ticks } from './ticks.tsx';
-import { Timers } from './timers.tsx';
 import { undoName } from './undo-name.ts';
 import { useBenchKeys, useSettling } from './use-pad.ts';
 import { cardInWords, readoutInWords } from './words.ts';
@@ -89,9 +87,13 @@ export function Bench({ session }: { readonly session: Session }) {
   };
   useBenchKeys(press, takeBack);
 
-  const openSheet = async (name: 'WhySheet' | 'MoreSheet'): Promise<void> => {
-    const sheets = await import('./sheets.tsx');
-    sheet.value = { Sheet: sheets[name] };
+  const openSheet = async (name: 'WhySheet' | 'MoreSheet' | 'PrintStripSheet'): Promise<void> => {
+    sheet.value = {
+      Sheet:
+        name === 'PrintStripSheet'
+          ? (await import('./print-strip.tsx')).PrintStripSheet
+          : (await import('./sheets.tsx'))[name],
+    };
   };
   const Open = sheet.value?.Sheet;
 
@@ -188,6 +190,16 @@ export function Bench({ session }: { readonly session: Session }) {
             <Drawing pieces={card.drawing} />
             <ReadoutOf card={card} session={session} marking={marking} />
             <FromReckoner progress={session.progress.value} step={card.step} act={session.act} />
+            {card.readout.kind === 'marks' && (
+              <button
+                type="button"
+                class="plain print-strip"
+                data-part="print-strip"
+                onClick={() => openSheet('PrintStripSheet')}
+              >
+                Print a marking strip
+              </button>
+            )}
             <Advice advice={card.advice} waived={card.waived} />
           </>
         ) : (
@@ -274,34 +286,4 @@ function Settings({ settings }: { readonly settings: Card['settings'] }) {
       ))}
     </dl>
   );
-}
-
-function ReadoutOf(props: {
-  readonly card: Card;
-  readonly session: Session;
-  readonly marking: ReturnType<typeof markingFor>;
-}) {
-  const { card, session, marking } = props;
-  const { step, readout } = card;
-  const { items, timers } = session.stepProgress.value;
-  const shared = { step, act: session.act };
-  switch (readout.kind) {
-    case 'none':
-      return null;
-    case 'ticks':
-      return <Ticks {...shared} readout={readout} items={items} />;
-    case 'marks':
-      return <Marks readout={readout} items={items} marking={marking} />;
-    case 'count':
-      return (
-        <Count
-          {...shared}
-          readout={readout}
-          progress={session.stepProgress.value}
-          inFlight={session.inFlight.value > 0}
-        />
-      );
-    case 'timers':
-      return <Timers {...shared} readout={readout} timers={timers} now={now.value} />;
-  }
 }
