@@ -25,6 +25,7 @@ export const STRIP_WIDE: Length = mm(28);
 
 const NUMBER: Length = mm(3.5);
 const DISTANCE: Length = mm(3);
+const UPRIGHT: Length = mm(2.8);
 
 /** Where the words of the marks stand: level in one row or two, upright where marks are close, or only at every so many. */
 type Wording =
@@ -61,7 +62,7 @@ export function markingStrip(on: StripMarks, marking: Marking): PatternSheet {
     const stroke = mark.stroke ?? 'mark';
     const number = String(i + 1);
     const text = texts[i] ?? '';
-    drawn.push(line(stroke, place(mark.at, zero), place(mark.at, mm(wording.way === 'level' ? 12 : 6))));
+    drawn.push(line(stroke, place(mark.at, zero), place(mark.at, mm(wording.way === 'level' ? 12 : 5))));
     if (wording.way === 'level') {
       const down = mm(wording.rows === 2 && i % 2 === 1 ? 23.5 : 20);
       drawn.push(
@@ -69,7 +70,7 @@ export function markingStrip(on: StripMarks, marking: Marking): PatternSheet {
         middleWords(text, place(mark.at, down), DISTANCE),
       );
     } else if (i % wording.every === 0) {
-      drawn.push(words(`${number}:  ${text}`, place(nm(mark.at - mm(1)), mm(7)), DISTANCE, 90));
+      drawn.push(words(`${number}:  ${text}`, place(nm(mark.at - mm(0.9)), mm(5.5)), UPRIGHT, 90));
     }
   }
   return sheet(on.name, drawn, [`Lay the 0 on ${on.from}.`]);

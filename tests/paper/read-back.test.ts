@@ -57,11 +57,19 @@ function byPoppler(pdf: Uint8Array, page: number): ReadPage | undefined {
   try {
     const [from, to] = [join(folder, 'in.pdf'), join(folder, 'out.svg')];
     writeFileSync(from, pdf);
-    const ran = spawnSync('pdftocairo', ['-svg', '-f', String(page), '-l', String(page), from, to]);
+    const ran = spawnSync('pdftocairo', [
+      '-svg',
+      '-noshrink',
+      '-f',
+      String(page),
+      '-l',
+      String(page),
+      from,
+      to,
+    ]);
     if (ran.error) return undefined;
     expect(ran.status).toBe(0);
-    // Its coordinates are points; the size of the page it writes rounded up to whole ones.
-    return readSvg(readFileSync(to, 'utf8'), 25.4 / 72);
+    return readSvg(readFileSync(to, 'utf8'));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -43,12 +43,8 @@ function pathsIn(d: string): [number, number][][] {
   return paths;
 }
 
-/**
- * Reads an SVG with a general XML parser that refuses what is not well formed; all in millimetres from its left upper
- * corner.
- * @param per millimetres to a unit of its coordinates, where the writer rounds the size of the page it states
- */
-export function readSvg(text: string, per?: number): ReadPage {
+/** Reads an SVG with a general XML parser that refuses what is not well formed; all in millimetres from its left upper corner. */
+export function readSvg(text: string): ReadPage {
   const fail = (level: string, say: string): never => {
     throw new Error(`${level}: ${say}`);
   };
@@ -61,8 +57,10 @@ export function readSvg(text: string, per?: number): ReadPage {
     number,
     number,
   ];
-  const [perX, perY] = per === undefined ? [wide / across, high / down] : [per, per];
-  const place = (x: number, y: number): readonly [number, number] => [(x - left) * perX, (y - top) * perY];
+  const place = (x: number, y: number): readonly [number, number] => [
+    ((x - left) * wide) / across,
+    ((y - top) * high) / down,
+  ];
   const all = (name: string): Element[] => [...root.getElementsByTagName(name)];
   const shown = (one: Element): boolean => {
     for (let at = one.parentNode; at; at = at.parentNode) {
