@@ -31,7 +31,7 @@ import { Sign } from '../../ui/signs.tsx';
 import { canSpeak, sayAloud } from '../../ui/speak.ts';
 import { keepAwake, wakeState } from '../../ui/wake.ts';
 import { feedback, markingFor } from '../choices.ts';
-import { HouseTrouble } from '../house.tsx';
+import { HouseTrouble, trouble } from '../house.tsx';
 import type { Session } from '../session.ts';
 import { Advice, Cautions } from './cautions.tsx';
 import { EndMark } from './end-mark.tsx';
@@ -88,12 +88,16 @@ export function Bench({ session }: { readonly session: Session }) {
   useBenchKeys(press, takeBack);
 
   const openSheet = async (name: 'WhySheet' | 'MoreSheet' | 'PrintStripSheet'): Promise<void> => {
-    sheet.value = {
-      Sheet:
-        name === 'PrintStripSheet'
-          ? (await import('./print-strip.tsx')).PrintStripSheet
-          : (await import('./sheets.tsx'))[name],
-    };
+    try {
+      sheet.value = {
+        Sheet:
+          name === 'PrintStripSheet'
+            ? (await import('./print-strip.tsx')).PrintStripSheet
+            : (await import('./sheets.tsx'))[name],
+      };
+    } catch {
+      trouble.value = 'A part of the app could not be read. The card stays workable; try it again later.';
+    }
   };
   const Open = sheet.value?.Sheet;
 
