@@ -257,6 +257,38 @@ it('lays the marks on paper at true size, and follows the fields', async () => {
   expect(svg).toMatch(/<svg[^>]* width="[\d.]+mm"/);
 });
 
+it('is worked with a keyboard alone', async () => {
+  const page = await app.open('#/reckoner');
+  const search = page.locator('[data-part="search"]');
+  const until = async (there: () => Promise<boolean>): Promise<void> => {
+    for (let i = 0; i < 40 && !(await there()); i += 1) await page.keyboard.press('Tab');
+    expect(await there()).toBe(true);
+  };
+  const inHand = (query: string) => () =>
+    page.evaluate((wanted) => document.activeElement?.matches(wanted) ?? false, query);
+  await search.waitFor();
+  await until(inHand('[data-part="search"]'));
+  await page.keyboard.type('parallel');
+  await until(inHand('[data-reckoning="parallel-tucks"]'));
+  await page.keyboard.press('Enter');
+  await page.locator('main[data-reckoning="parallel-tucks"]').waitFor();
+  expect(await inHand('h1')()).toBe(true);
+  await until(inHand('[data-field="count"] input'));
+  await page.keyboard.type('3');
+  await until(inHand('[data-field="pressed"] input'));
+  await page.keyboard.press('ArrowDown');
+  expect(await page.locator('[data-field="pressed"] input').nth(1).isChecked()).toBe(true);
+  await until(async () => (await page.evaluate(() => document.activeElement?.textContent)) === 'Next mark');
+  // What has the keyboard is in sight, under the figure that stays.
+  const [figureBox, box] = await Promise.all([
+    page.locator('[data-part="main-figure"]').boundingBox(),
+    page.getByRole('button', { name: 'Next mark' }).boundingBox(),
+  ]);
+  expect(box!.y).toBeGreaterThanOrEqual(figureBox!.y + figureBox!.height);
+  await page.keyboard.press('Enter');
+  expect(await wordsOf(page.locator('.strip-words'))).toContain('2 of 9');
+});
+
 it('comes back to the list where it was left', async () => {
   const page = await app.open('#/reckoner');
   const link = page.locator('[data-reckoning="stretch-leg"]');

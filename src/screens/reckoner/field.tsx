@@ -1,4 +1,4 @@
-import { useId } from 'preact/hooks';
+import { useId, useRef } from 'preact/hooks';
 import type { Marking } from '../../length/writing.ts';
 import type { Field } from '../../reckon/reckoning.ts';
 import { Sign } from '../../ui/signs.tsx';
@@ -31,6 +31,7 @@ export function FieldBox(props: {
 }) {
   const { name, field, text, fault, marking, onText } = props;
   const id = useId();
+  const came = useRef(false);
   const [meansId, readsId, faultId] = [`${id}-means`, `${id}-reads`, `${id}-fault`];
   const reads = field.kind === 'length' && fault === undefined ? understood(text, marking) : undefined;
   const told = [
@@ -106,10 +107,20 @@ export function FieldBox(props: {
             maxLength={80}
             aria-invalid={fault !== undefined}
             {...described}
-            // What stands there is mostly replaced whole.
-            onFocus={(event) => event.currentTarget.select()}
+            // What stands there is mostly replaced whole. Some browsers set the caret after the focus, at the click.
+            onFocus={(event) => {
+              came.current = true;
+              event.currentTarget.select();
+            }}
+            onClick={(event) => {
+              if (came.current) event.currentTarget.select();
+              came.current = false;
+            }}
             onKeyDown={onward}
-            onInput={(event) => onText(event.currentTarget.value)}
+            onInput={(event) => {
+              came.current = false;
+              onText(event.currentTarget.value);
+            }}
           />
           {after !== undefined && <span class="entry-unit">{after}</span>}
         </span>
