@@ -9,9 +9,10 @@ describe('a value', () => {
   test.each([
     [[inches(1, 4)], '1/4 in', '6.35 mm'],
     [[inches(1, 8)], '1/8 in', '3.175 mm'],
+    [[inches(1, 16)], '1/16 in', '1.5875 mm'],
     [[mm(400), mm(500)], 'about 15 3/4 to 19 11/16 in', '400 to 500 mm'],
     [[mm(0.5)], 'about 0.02 in', '0.5 mm'],
-    [[inches(1, 12)], 'about 0.083 in', '2.117 mm'],
+    [[inches(1, 12)], 'about 0.083 in', '2.12 mm'],
   ])('%j nm is written in both rules', (is, inch, metric) => {
     expect(writeValue(is, 'length', 'in')).toEqual({ figure: inch, other: metric });
     expect(writeValue(is, 'length', 'mm')).toEqual({ figure: metric, other: inch });

@@ -48,7 +48,8 @@ const isSourced = (thing: unknown): thing is { readonly value: unknown; readonly
 function techniqueOf(file: string): string {
   const name = file.replace(/^.*\//, '').replace(/\.ts$/, '');
   const words = name.startsWith('stretch-leg') ? 'stretch leg' : name.replaceAll('-', ' ');
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  const where = file.includes('/order/card/') ? ' on the cards' : '';
+  return words.charAt(0).toUpperCase() + words.slice(1) + where;
 }
 
 function plain(value: unknown): readonly number[] | readonly string[] | undefined {

@@ -9,7 +9,11 @@ export interface Written {
 }
 
 const FINE: Marking = { unit: 'in', per: 32 };
-const decimals = (value: number): string => String(Number(value.toFixed(3)));
+/** All decimals where there are four or fewer, else two. */
+function decimals(value: number): string {
+  const four = Number(value.toFixed(4));
+  return String(Math.abs(four - value) < 1e-9 ? four : Number(value.toFixed(2)));
+}
 const inMm = (lengths: readonly Length[]): string =>
   `${lengths.map((l) => decimals(l / NM_PER_MM)).join(' to ')} mm`;
 
