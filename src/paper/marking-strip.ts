@@ -53,6 +53,7 @@ export function markingStrip(on: StripMarks, marking: Marking): PatternSheet {
   const right = nm(Math.max(on.span, ...places));
   const texts = places.map((at) => writeLength(at, marking).text);
   const wording = wordingFor(places, texts);
+  const numberWide = wordsWide(String(on.marks.length), UPRIGHT);
   const drawn: Drawn[] = [
     box('cut', left, zero, nm(right - left), STRIP_WIDE),
     line('body', place(zero, zero), place(zero, STRIP_WIDE)),
@@ -70,7 +71,11 @@ export function markingStrip(on: StripMarks, marking: Marking): PatternSheet {
         middleWords(text, place(mark.at, down), DISTANCE),
       );
     } else if (i % wording.every === 0) {
-      drawn.push(words(`${number}:  ${text}`, place(nm(mark.at - mm(0.9)), mm(5.5)), UPRIGHT, 90));
+      const x = nm(mark.at - mm(0.9));
+      drawn.push(
+        words(number, place(x, mm(5.5)), UPRIGHT, 90),
+        words(text, place(x, nm(mm(6.8) + numberWide)), UPRIGHT, 90),
+      );
     }
   }
   return sheet(on.name, drawn, [`Lay the 0 on ${on.from}.`]);
