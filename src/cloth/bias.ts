@@ -10,6 +10,9 @@ export const BAND_TURN: Sourced<Length> = {
   source: published('Clothing for Women, Baldt', '1916', 'constructive processes 4; seen as an excerpt'),
 };
 
+/** The turns of a single or double binding are as wide as the binding, unless said otherwise. */
+export const OWN_TURN: Source = memory;
+
 /**
  * How far to measure along the selvage, and as far along the cut end, for a bias strip of this width: the width times
  * the root of two. Follows from the measures.
@@ -114,7 +117,7 @@ export function bindingWidth(binding: Binding): Result<BindingMade, Refusal> {
     cut,
     folds,
     selvage: times(cut, Math.SQRT2),
-    source: kind === 'band' ? BAND_TURN.source : memory,
+    source: kind === 'band' ? BAND_TURN.source : OWN_TURN,
     assumed: [
       ...(binding.turn === undefined ? [says] : []),
       ...(kind === 'piping' ? ['The cloth has no thickness of its own.'] : []),

@@ -74,6 +74,20 @@ export const isFullness = (fullness: number): boolean =>
 /** More strips than this are a slip of the finger. */
 const MOST_STRIPS = 1000;
 
+/**
+ * Both edges are marked in so many equal parts, unless said otherwise.
+ * @unit parts
+ */
+export const MARKED_PARTS: Sourced<4 | 8> = {
+  value: 4,
+  source: published('Sewing and Handicraft for Girls', 'undated', 'Gathering B; seen as an excerpt'),
+};
+/**
+ * A gathering row further out than this part of the allowance lies near the cut edge, where cloth frays.
+ * @unit part
+ */
+export const NEAR_THE_EDGE: Sourced<number> = { value: 3 / 4, source: memory };
+
 /** A gathered strip and the edge that it is set to. */
 export interface GathersInput {
   /** Length of the seam that the gathers are set to. */
@@ -124,7 +138,15 @@ export interface GathersMade {
  * allowances; an allowance too narrow for two rows; more than 1000 strips.
  */
 export function gathers(input: GathersInput): Result<GathersMade, Refusal> {
-  const { place, clothWidth, join, allowance, ring = false, parts = 4, fullness = FULLNESS.value } = input;
+  const {
+    place,
+    clothWidth,
+    join,
+    allowance,
+    ring = false,
+    parts = MARKED_PARTS.value,
+    fullness = FULLNESS.value,
+  } = input;
   if (place <= 0) return bad(refusal('place', 'The seam has no length.', 'Give a length above zero.'));
   if (!isFullness(fullness)) {
     return bad(
@@ -178,7 +200,7 @@ export function gathers(input: GathersInput): Result<GathersMade, Refusal> {
   const assumed: string[] = [];
   if (input.fullness === undefined) assumed.push('Fullness 2 1/2.');
   if (input.parts === undefined) assumed.push('Marks in quarters.');
-  if (longer(far, times(allowance, 3 / 4)))
+  if (longer(far, times(allowance, NEAR_THE_EDGE.value)))
     assumed.push('The outer gathering row lies near the cut edge, and the cloth does not fray that far.');
   return good({
     strip,

@@ -1,5 +1,6 @@
 import type { Advice } from '../../cloth/advice.ts';
 import { advise } from '../../cloth/advice.ts';
+import { SPARE_BEADS } from '../../cloth/beads.ts';
 import type { Refusal } from '../../cloth/refusal.ts';
 import { memory, practice } from '../../cloth/source.ts';
 import { good, type Result } from '../../length/result.ts';
@@ -143,7 +144,7 @@ function beadCount(on: CardSubject): Result<ReadoutFound, Refusal> | undefined {
   );
   const advice = [
     advise(
-      `${beads.alongLines * on.step.times} ${lower(work.line.name)} in all; have ${Math.ceil(beads.alongLines * on.step.times * 1.1)} with spare ones`,
+      `${beads.alongLines * on.step.times} ${lower(work.line.name)} in all; have ${Math.ceil((beads.alongLines * on.step.times * (100 + SPARE_BEADS.value)) / 100)} with spare ones`,
       memory,
     ),
     ...(work.line.atATime === 2
