@@ -39,7 +39,11 @@ export const FULLNESS_FOR: Readonly<Record<Gathered, Sourced<readonly [least: nu
   'ruche with body': { value: [2, 2], source: butterick },
   'full gathers': {
     value: [2, 3],
-    source: published('NIMI Dress Making, trade practical', 'about 2024', 'p. 210; seen as an excerpt'),
+    source: published(
+      'Dress Making, Trade Practical, National Instructional Media Institute',
+      'about 2024',
+      'p. 210; seen as an excerpt',
+    ),
   },
 };
 

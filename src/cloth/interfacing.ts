@@ -11,7 +11,11 @@ import { memory, practice, published, type Source } from './source.ts';
  */
 export const FUSING_DEGREES: Sourced<number> = {
   value: 150,
-  source: published('NIMI Dress Making, Trade Theory', 'about 2024', 'p. 145, about 150; seen as an excerpt'),
+  source: published(
+    'Dress Making, Trade Theory, National Instructional Media Institute',
+    'about 2024',
+    'p. 145, about 150; seen as an excerpt',
+  ),
 };
 /**
  * The iron is held still on one place for so long, where the maker of the interfacing does not say.
