@@ -41,14 +41,3 @@ export function wrapped(words: string, wide: Length, high: Length): readonly str
   if (line !== '') lines.push(line);
   return lines;
 }
-
-/** Words cut short with dots where they are wider than asked. */
-export function shortened(words: string, wide: Length, high: Length): string {
-  if (wordsWide(words, high) <= wide) return words;
-  let kept = '';
-  for (const letter of words) {
-    if (wordsWide(`${kept}${letter}…`, high) > wide) break;
-    kept += letter;
-  }
-  return `${kept.trimEnd()}…`;
-}

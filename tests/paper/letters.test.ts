@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mm } from '../../src/length/length.ts';
-import { shortened, wordsWide, wrapped } from '../../src/paper/letters.ts';
+import { wordsWide, wrapped } from '../../src/paper/letters.ts';
 
 describe('fitting words', () => {
   it('breaks between words, and keeps every word in its order', () => {
@@ -19,11 +19,6 @@ describe('fitting words', () => {
     expect(lines.join('').replaceAll(' ', '')).toBe('aDonaudampfschifffahrtb');
     for (const line of lines) expect(wordsWide(line, mm(3))).toBeLessThanOrEqual(mm(20));
     expect(wrapped('', mm(20), mm(3))).toEqual([]);
-  });
-
-  it('cuts short with dots what does not fit, and nothing else', () => {
-    expect(shortened('Upper collar', mm(60), mm(3))).toBe('Upper collar');
-    expect(shortened('Upper collar', mm(14), mm(3))).toMatch(/^Upp.*…$/);
   });
 
   it('takes letters at least as wide as Helvetica has them', () => {
