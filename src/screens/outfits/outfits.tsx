@@ -126,9 +126,9 @@ export default function Outfits() {
         <a class="plain" href={writeHash({ screen: 'reckoner' })}>
           One thing by itself: tucks, frills, bias, legs
         </a>
-        <p>
-          <a href={writeHash({ screen: 'sources' })}>Where figures come from</a>
-        </p>
+        <a class="plain" href={writeHash({ screen: 'sources' })}>
+          Where figures come from
+        </a>
       </section>
       <section>
         <h2>Bring in a file</h2>

@@ -272,9 +272,9 @@ function Outcome(props: {
             </li>
           ))}
         </ul>
-        <p>
-          <a href={writeHash({ screen: 'sources' })}>Where all figures come from</a>
-        </p>
+        <a class="plain" href={writeHash({ screen: 'sources' })}>
+          Where all figures come from
+        </a>
       </section>
     </div>
   );
