@@ -191,7 +191,7 @@ export function latticeBeads(input: BeadsInput): Result<BeadsMade, Refusal> {
       ),
     );
   }
-  const clusters = cluster === 0 ? 0 : lattice.crossings.length;
+  const clusters = cluster === 0 ? 0 : lattice.crossings;
   const inClusters = clusters * cluster;
   path += inClusters * 3 * clusterBead;
   const total = alongLines + inClusters;

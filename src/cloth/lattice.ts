@@ -30,18 +30,12 @@ export interface LatticeLine {
   readonly segments: readonly Length[];
 }
 
-/** A place where two lines cross. */
-export interface Crossing {
-  readonly at: Point;
-  /** Numbers of its two lines in {@link LatticeMade.lines}. */
-  readonly lines: readonly [number, number];
-}
-
 /** What {@link lattice} gives back. */
 export interface LatticeMade {
   /** All lines of the first family in order across, then all of the second. */
   readonly lines: readonly LatticeLine[];
-  readonly crossings: readonly Crossing[];
+  /** How many places there are where two lines cross; see {@link crossingPlaces} for where. */
+  readonly crossings: number;
   /** All lines together. */
   readonly total: Length;
   /** The edge that the lines stop at. */
@@ -76,7 +70,6 @@ export function diamonds(
 
 interface Drawn {
   readonly family: 0 | 1;
-  readonly number: number;
   readonly line: Line;
   readonly stretch: Stretch;
   readonly hits: number[];
@@ -85,12 +78,7 @@ interface Drawn {
 const normal = (angle: number) => directionOf(angle + 90);
 
 /** Every line of a family that meets the shape, by its index from the given place. */
-function draw(
-  shape: Polygon,
-  which: 0 | 1,
-  family: LatticeFamily,
-  numbers: { next: number },
-): Map<number, Drawn[]> {
+function draw(shape: Polygon, which: 0 | 1, family: LatticeFamily): Map<number, Drawn[]> {
   const n = normal(family.angle);
   const off = shape.map((p) => (p.x - family.through.x) * n.x + (p.y - family.through.y) * n.y);
   const low = Math.ceil((Math.min(...off) - NEAR) / family.spacing);
@@ -102,7 +90,6 @@ function draw(
     const line = { through, angle: family.angle };
     const parts = clipLine(shape, line).map((stretch) => ({
       family: which,
-      number: numbers.next++,
       line,
       stretch,
       hits: [],
@@ -125,13 +112,12 @@ const countLines = (shape: Polygon, { angle, spacing }: LatticeFamily): number =
 
 function finish({ family, line, stretch, hits }: Drawn): LatticeLine {
   const length = nm(stretch.to - stretch.from);
-  const crossings: Length[] = [];
   const segments: Length[] = [];
   let last = 0;
-  hits.sort((a, b) => a - b); // the second family may meet them in reverse
-  for (const hit of hits) {
-    const at = nm(Math.min(length, Math.max(0, hit - stretch.from)));
-    crossings.push(at);
+  // Lines of the other family come in order of their index, which may be against the run of this line.
+  if ((hits[0] ?? 0) > (hits.at(-1) ?? 0)) hits.reverse();
+  const crossings = hits.map((hit) => nm(Math.min(length, Math.max(0, hit - stretch.from))));
+  for (const at of crossings) {
     if (at > last) segments.push(nm(at - last));
     last = at;
   }
@@ -192,9 +178,8 @@ export function lattice(input: {
       ),
     );
   }
-  const numbers = { next: 0 };
-  const drawnOne = draw(shape, 0, one, numbers);
-  const drawnTwo = draw(shape, 1, two, numbers);
+  const drawnOne = draw(shape, 0, one);
+  const drawnTwo = draw(shape, 1, two);
   const all: Drawn[] = [...drawnOne.values(), ...drawnTwo.values()].flat();
   if (all.length === 0)
     return bad(
@@ -206,7 +191,7 @@ export function lattice(input: {
     );
 
   // Along a line, the others cross at even steps: the place of each crossing follows from its two indices alone.
-  const crossings: Crossing[] = [];
+  let crossings = 0;
   const n = normal(two.angle);
   const offset = (p: Point, from: Point): number => (p.x - from.x) * n.x + (p.y - from.y) * n.y;
   const slope = a.x * n.x + a.y * n.y; // how fast the second family's offset grows along a line of the first
@@ -220,13 +205,15 @@ export function lattice(input: {
         const j = slope > 0 ? low + k : high - k;
         const t = (j * two.spacing - base) / slope;
         const [x, y] = [line.through.x + t * a.x, line.through.y + t * a.y];
-        for (const other of drawnTwo.get(j) ?? []) {
+        const others = drawnTwo.get(j);
+        if (!others) continue;
+        for (const other of others) {
           const { through } = other.line;
           const s = (x - through.x) * b.x + (y - through.y) * b.y;
           if (s < other.stretch.from - 2 * NEAR || s > other.stretch.to + 2 * NEAR) continue;
           drawn.hits.push(t);
           other.hits.push(s);
-          crossings.push({ at: pointOf(x, y), lines: [drawn.number, other.number] });
+          crossings++;
           break;
         }
       }
@@ -241,3 +228,16 @@ export function lattice(input: {
     assumed: [],
   });
 }
+
+/** Where the lines of a lattice cross, in order along the lines of the first family. */
+export const crossingPlaces = ({ lines }: LatticeMade): Point[] =>
+  lines.flatMap(({ family, from, to, length, crossings }) =>
+    family === 1
+      ? []
+      : crossings.map((at) =>
+          pointOf(
+            from.x + (to.x - from.x) * (at / Math.max(1, length)),
+            from.y + (to.y - from.y) * (at / Math.max(1, length)),
+          ),
+        ),
+  );

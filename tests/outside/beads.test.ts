@@ -42,7 +42,7 @@ describe('beads against published figures', () => {
   test('four to a cluster, and even numbers two at a time', () => {
     const beads = made(latticeBeads({ lattice: grid, bead: mm(5), pairs: true, clear: mm(2) }));
     expect(CLUSTER.value).toBe(4);
-    expect(beads.inClusters).toBe(4 * grid.crossings.length);
+    expect(beads.inClusters).toBe(4 * grid.crossings);
     for (const line of beads.lines) for (const s of line.segments) expect(s.count % 2).toBe(0);
   });
 });

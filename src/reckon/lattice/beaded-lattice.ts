@@ -104,7 +104,7 @@ export const beadedLattice = reckoning({
       { kind: 'number', name: 'Beads to buy', number: toBuy },
       { kind: 'number', name: 'Beads along the lines', number: alongLines },
       { kind: 'number', name: 'Beads at crossings', number: inClusters },
-      { kind: 'number', name: 'Crossings', number: lattice.crossings.length },
+      { kind: 'number', name: 'Crossings', number: lattice.crossings },
       { kind: 'number', name: 'Lines', number: lattice.lines.length },
     ];
     if (full !== undefined) figures.push({ kind: 'length', name: 'Crossing to crossing', length: full });
