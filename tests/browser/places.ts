@@ -234,6 +234,45 @@ export const places: readonly Place[] = [
     },
   },
   {
+    name: 'pattern sheets',
+    bench: false,
+    async go(page, origin) {
+      await page.goto(`${origin}/`);
+      await openDemo(page);
+      await touch(parts(page).home);
+      await touch(page.getByRole('link', { name: /^Pattern/ }).first());
+      await page.locator('[data-part="page-count"]').waitFor();
+    },
+  },
+  {
+    name: 'where figures come from',
+    bench: false,
+    async go(page, origin) {
+      await page.goto(`${origin}/#/sources`);
+      await page.getByRole('heading', { level: 1, name: 'Where figures come from' }).waitFor();
+      await page.getByRole('searchbox', { name: 'Search' }).fill('thread');
+    },
+  },
+  {
+    name: 'bench, figures from the reckoner',
+    bench: true,
+    go: (page, origin) =>
+      benchAt(page, origin, plainest.step, [
+        {
+          kind: 'reckoned',
+          step: plainest.step,
+          reckoning: 'parallel-tucks',
+          title: 'Parallel tucks',
+          unit: 'in',
+          entries: { count: '5' },
+          figures: [
+            { name: 'Cloth to cut, without allowances', figure: '7 1/2 in' },
+            { name: 'Cloth that the tucks take', figure: '2 1/2 in' },
+          ],
+        },
+      ]),
+  },
+  {
     name: 'an outfit that is not here',
     bench: false,
     async go(page, origin) {
