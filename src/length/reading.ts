@@ -82,12 +82,13 @@ const nearest = (top: bigint, bottom: bigint): bigint => (2n * top + bottom) / (
  *
  * @param text what was written; a minus sign in front is taken
  * @param unitless unit where none is written (a bare number after feet is inches)
+ * @param like a length that would do here, for the message; one of the unit where left out
  * @returns the length to the nearest nanometre, or one or two sentences: what is wrong and what would be right
  */
-export function readLength(text: string, unitless: ReadingUnit): Result<Length, string> {
+export function readLength(text: string, unitless: ReadingUnit, like?: string): Result<Length, string> {
   const written = text.trim();
   const fallback = unitless === 'in' ? inch : millimetre;
-  const example = unitless === 'in' ? '4 3/8 in' : '111 mm';
+  const example = like ?? (unitless === 'in' ? '4 3/8 in' : '111 mm');
   if (written === '') return bad(`Nothing is written; write a length such as ${example}.`);
   if (written.length > 60) return bad(`That is too long for a length; write a length such as ${example}.`);
 

@@ -87,3 +87,10 @@ describe('what cannot be read says what would be right', () => {
     expect(complaint('x', 'mm')).toContain('111 mm');
   });
 });
+
+test('a message names the length that would do, where one is given', () => {
+  expect(readLength('3/', 'mm', '6 mm')).toEqual({
+    ok: false,
+    error: '“3/” is not a length; write one such as 6 mm.',
+  });
+});
