@@ -41,12 +41,7 @@ export default function Sources() {
       </nav>
       <h1>Where figures come from</h1>
       <HouseTrouble />
-      <p>
-        Every figure that the reckoning goes by and every rule of the order, read from the program itself. A
-        figure from a book or a survey names it; “seen as an excerpt” means that the page itself was not at
-        hand. What is common practice or from memory is only where to begin: a sample on your own cloth goes
-        above it.
-      </p>
+      <p>A sample on your own cloth goes above every figure and rule here.</p>
       <label class="search-for">
         Search
         <input
@@ -60,7 +55,7 @@ export default function Sources() {
         />
       </label>
       <fieldset class="one-of" aria-label="Kind of source">
-        <div class="choice">
+        <div class="choice kinds">
           {(['all', ...kinds] as const).map((one) => (
             <button
               key={one}
@@ -109,6 +104,14 @@ export default function Sources() {
           </ul>
         </details>
       )}
+      <section>
+        <h2>How far to trust them</h2>
+        <p>
+          This page is read from the program itself: every figure that the reckoning goes by and every rule of
+          the order. A figure from a book or a survey names it; “seen as an excerpt” means that the page
+          itself was not at hand. What is common practice or from memory is only where to begin.
+        </p>
+      </section>
       <HouseNotice />
     </main>
   );
