@@ -32,6 +32,8 @@ export interface ClothPart {
   /** How far down its draft the cloths meet, from the waist at the side. */
   readonly level: Length;
   readonly reduction: LegMade['reduction'];
+  /** The whole leg drafted for this cloth, of which the part is cut. */
+  readonly leg: LegMade;
 }
 
 /** What {@link legOfTwoCloths} gives back. */
@@ -122,5 +124,6 @@ function partOf(leg: LegMade, aboveKnee: Length, which: 'upper' | 'lower'): Resu
     quarters,
     level,
     reduction: leg.reduction,
+    leg,
   });
 }

@@ -13,6 +13,10 @@ interface Label {
   readonly label: string;
   /** How it is measured or what it is for, where the label does not say it; one short sentence. */
   readonly means?: string;
+  /** Has a usual answer that stands there: asked only when the maker wants another, and named where it is folded away. */
+  readonly usual?: true;
+  /** What is typed here stands in every field of this name, in whichever reckoning: `leg.knee`, measured once on a body. */
+  readonly shared?: string;
 }
 
 /** A field that takes a length as people write it; `start` is what stands there first, for either rule. */
@@ -124,6 +128,10 @@ export interface Reckoning {
   readonly reckon: (entries: Entries, unit: ReadingUnit) => Result<Reckoned, readonly Fault[]>;
 }
 
+/** Is it asked at once? Not where it may stay empty or a usual answer stands there. */
+export const askedFirst = (field: Field): boolean =>
+  field.usual !== true && !('optional' in field && field.optional === true);
+
 /** What stands in a field first. */
 export const startOf = (field: Field, unit: ReadingUnit): string =>
   typeof field.start === 'string' ? field.start : field.start[unit];
@@ -137,7 +145,9 @@ function read(
   const written = text.trim();
   switch (field.kind) {
     case 'length':
-      return written === '' && field.optional ? good(undefined) : readLength(written, unit);
+      return written === '' && field.optional
+        ? good(undefined)
+        : readLength(written, unit, field.start[unit] === '' ? undefined : `${field.start[unit]} ${unit}`);
     case 'number': {
       if (written === '' && field.optional) return good(undefined);
       const example = field.start === '' ? '3' : field.start;

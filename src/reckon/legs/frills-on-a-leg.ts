@@ -26,7 +26,7 @@ import {
   MEASURE_FIELDS,
   OPENING_FIELD,
 } from './leg-fields.ts';
-import { LEG_SOURCES, legFigures } from './leg-figures.ts';
+import { LEG_SOURCES, legFigures, QUARTERS } from './leg-figures.ts';
 
 const another = (label: string) =>
   ({
@@ -36,14 +36,6 @@ const another = (label: string) =>
     start: { in: '', mm: '' },
     optional: true,
   }) as const satisfies LengthField;
-
-const QUARTERS = [
-  'inner seam, back',
-  'middle of the back',
-  'outer side',
-  'middle of the front',
-  'inner seam, front',
-];
 
 /** Lines round a leg that frills are set on, marked in quarters. */
 export const frillsOnALeg = reckoning({

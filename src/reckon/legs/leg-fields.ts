@@ -1,8 +1,9 @@
 import { type Refusal, refusal } from '../../cloth/refusal.ts';
+import type { ClothGauge } from '../../cloth/stretch.ts';
 import type { LegInput, LegMeasures } from '../../cloth/stretch-leg-measures.ts';
 import { inches, type Length, mm } from '../../length/length.ts';
 import { bad, good, type Result } from '../../length/result.ts';
-import type { ChoiceField, LengthField, Values } from '../reckoning.ts';
+import type { ChoiceField, Fields, LengthField, Values } from '../reckoning.ts';
 
 const length = (label: string, inch: string, metric: string, means: string) =>
   ({ kind: 'length', label, means, start: { in: inch, mm: metric } }) as const satisfies LengthField;
@@ -15,11 +16,18 @@ const spare = (label: string, means: string) =>
     optional: true,
   }) as const satisfies LengthField;
 
+/** Fields that stand in every reckoning of a leg once they are typed in one, each under its own name. */
+const measured = <const F extends Fields>(fields: F): F =>
+  Object.fromEntries(
+    Object.entries(fields).map(([name, field]) => [name, { ...field, shared: `leg.${name}` }]),
+    // Only what `shared` says is added to each.
+  ) as unknown as F;
+
 /**
  * The measures that every leg asks for, in the order in which a body is measured: girths from the top down, then
  * heights, then the cloth. What stands there first is an invented wearer of middle size.
  */
-export const MEASURE_FIELDS = {
+export const MEASURE_FIELDS = measured({
   waist: length('Waist', '32', '800', 'Round the body, where the top edge is to sit.'),
   hip: length('Hip', '40', '1000', 'Round the fullest part.'),
   thigh: length('Thigh', '24', '610', 'Round the leg, just below the crotch.'),
@@ -45,17 +53,18 @@ export const MEASURE_FIELDS = {
     unit: '%',
     start: '40',
   },
-} as const;
+} as const);
 
 /** What is added round the pieces. */
 export const ALLOWANCE_FIELDS = {
-  seam: length('Seam allowance', '3/8', '10', 'Added outside every seam.'),
-  hem: length('Top and hem', '1', '25', 'Added at the waist and at the ankle.'),
+  seam: { ...length('Seam allowance', '3/8', '10', 'Added outside every seam.'), usual: true },
+  hem: { ...length('Top and hem', '1', '25', 'Added at the waist and at the ankle.'), usual: true },
 } as const;
 
 /** Where a slit, a zip or lacing lets the leg pass, so that it need not stretch there. */
 export const OPENING_FIELD = {
   kind: 'choice',
+  usual: true,
   label: 'Opening',
   means: 'A slit, a zip or lacing that lets it pass.',
   options: [
@@ -114,6 +123,14 @@ const MOST_ALLOWANCE = inches(6);
 const given = <K extends string, V>(name: K, value: V | undefined): { [k in K]?: V } =>
   value === undefined ? {} : ({ [name]: value } as { [k in K]: V });
 
+const drawnOut = (percent: number) => ({ rest: mm(100), stretched: mm(100 + percent) });
+
+/** A cloth as it would be gauged, from what it stretches both ways in per cent. */
+export const gaugeOf = (round: number, along: number): ClothGauge => ({
+  round: drawnOut(round),
+  along: drawnOut(along),
+});
+
 /**
  * The input of the draft from what was filled in.
  *
@@ -160,11 +177,10 @@ export function legInput(values: Measured): Result<LegInput, Refusal> {
     ...given('floorToAnkle', values.ankleHeight),
     ...(footLength !== undefined && ball !== undefined ? { foot: { length: footLength, ball } } : {}),
   };
-  const gauge = (percent: number) => ({ rest: mm(100), stretched: mm(100 + percent) });
   return good({
     measures,
     footed,
-    gauge: { round: gauge(values.stretchRound), along: gauge(values.stretchAlong) },
+    gauge: gaugeOf(values.stretchRound, values.stretchAlong),
     opening: {
       ankle: values.opening === 'ankle' || values.opening === 'both',
       waist: values.opening === 'waist' || values.opening === 'both',

@@ -18,6 +18,15 @@ const NAMES: Readonly<Record<string, string>> = {
   ball: 'Ball of the foot',
 };
 
+/** Where the quarters of a line round the leg lie, from back to front. */
+export const QUARTERS: readonly string[] = [
+  'inner seam, back',
+  'middle of the back',
+  'outer side',
+  'middle of the front',
+  'inner seam, front',
+];
+
 /** A part as a maker reads it: `19.5 %`. */
 export const percent = (part: number): string => `${Math.round(part * 1000) / 10} %`;
 
