@@ -4,7 +4,7 @@ import type { ReadingUnit } from '../../src/length/reading.ts';
 import { markingStrip } from '../../src/paper/marking-strip.ts';
 import type { PatternSheet } from '../../src/paper/pattern-sheet.ts';
 import { RECKONINGS, reckoningOf } from '../../src/reckon/all.ts';
-import { type Field, startOf } from '../../src/reckon/reckoning.ts';
+import { askedFirst, type Field, startOf } from '../../src/reckon/reckoning.ts';
 
 const UNITS: readonly ReadingUnit[] = ['in', 'mm'];
 const MARKING = { in: { unit: 'in', per: 16 }, mm: { unit: 'mm', step: 1 } } as const;
@@ -72,6 +72,26 @@ describe('every reckoning', () => {
         if (field.kind === 'choice') expect(field.options.map(({ value }) => value)).toContain(start);
       }
     }
+  });
+
+  test.each(RECKONINGS.map((one) => [one.id, one] as const))('%s asks little at first', (_, { fields }) => {
+    // A body is measured once for all reckonings that share its measures.
+    const asked = Object.values(fields).filter((field) => askedFirst(field) && field.shared === undefined);
+    expect(asked.length).toBeLessThanOrEqual(6);
+    expect(Object.values(fields).filter(askedFirst).length).toBeGreaterThan(0);
+  });
+
+  test('fields that share what is typed are of one kind, and begin alike', () => {
+    const found = new Map<string, Field>();
+    for (const { fields } of RECKONINGS) {
+      for (const field of Object.values(fields)) {
+        if (field.shared === undefined) continue;
+        const first = found.get(field.shared) ?? field;
+        found.set(field.shared, first);
+        expect([field.kind, field.start], field.shared).toEqual([first.kind, first.start]);
+      }
+    }
+    expect(found.size).toBeGreaterThanOrEqual(13);
   });
 
   test.each(cases)('%s works from what stands there first, in %s', (_, unit, one) => {

@@ -28,11 +28,12 @@ export const clothForStrips = reckoning({
     },
     shortest: {
       kind: 'length',
+      usual: true,
       label: 'Shortest piece',
       means: 'Along its shorter edge; longer ones take more cloth and fewer joins.',
       start: { in: '10', mm: '250' },
     },
-    join: { kind: 'length', label: 'Allowance of joins', start: { in: '1/4', mm: '6' } },
+    join: { kind: 'length', usual: true, label: 'Allowance of joins', start: { in: '1/4', mm: '6' } },
   },
   blame: { along: 'needed' },
   work: (given) => {

@@ -47,11 +47,12 @@ export const stripsFromCloth = reckoning({
     },
     shortest: {
       kind: 'length',
+      usual: true,
       label: 'Shortest piece',
       means: 'Along its shorter edge; shorter ones are left over at the corners.',
       start: { in: '4', mm: '100' },
     },
-    join: { kind: 'length', label: 'Allowance of joins', start: { in: '1/4', mm: '6' } },
+    join: { kind: 'length', usual: true, label: 'Allowance of joins', start: { in: '1/4', mm: '6' } },
   },
   work: ({ needed, ...given }) => {
     const { across, along, strip } = given;

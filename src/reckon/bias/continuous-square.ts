@@ -19,7 +19,13 @@ export const squareForStrip = reckoning({
       means: 'Of the strip, at right angles to its edge.',
       start: { in: '1 1/2', mm: '40' },
     },
-    join: { kind: 'length', label: 'Seam allowance', means: 'Of both seams.', start: { in: '1/4', mm: '6' } },
+    join: {
+      kind: 'length',
+      usual: true,
+      label: 'Seam allowance',
+      means: 'Of both seams.',
+      start: { in: '1/4', mm: '6' },
+    },
   },
   blame: { across: 'needed', along: 'needed' },
   work: (given) => {

@@ -25,7 +25,13 @@ export const continuousStrip = reckoning({
       means: 'Of the strip, at right angles to its edge.',
       start: { in: '1 1/2', mm: '40' },
     },
-    join: { kind: 'length', label: 'Seam allowance', means: 'Of both seams.', start: { in: '1/4', mm: '6' } },
+    join: {
+      kind: 'length',
+      usual: true,
+      label: 'Seam allowance',
+      means: 'Of both seams.',
+      start: { in: '1/4', mm: '6' },
+    },
   },
   work: (given) => {
     const { across, along, strip, join } = given;

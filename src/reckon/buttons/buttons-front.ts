@@ -38,6 +38,7 @@ export const buttonsFront = reckoning({
     },
     direction: {
       kind: 'choice',
+      usual: true,
       label: 'Holes lie',
       options: [
         { value: 'vertical', label: 'upright' },

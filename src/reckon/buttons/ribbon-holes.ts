@@ -26,7 +26,7 @@ export const ribbonHoles = reckoning({
     },
     apart: { kind: 'length', label: 'Holes apart, about', start: { in: '1', mm: '25' } },
     ribbon: { kind: 'length', label: 'Ribbon, width', start: { in: '3/8', mm: '10' } },
-    rows: { kind: 'number', label: 'Rows', whole: true, start: '1' },
+    rows: { kind: 'number', usual: true, label: 'Rows', whole: true, start: '1' },
     level: {
       kind: 'length',
       label: 'First row, from edge',
@@ -35,6 +35,7 @@ export const ribbonHoles = reckoning({
     },
     free: {
       kind: 'length',
+      usual: true,
       label: 'Free beside the seam',
       means: 'On each side: the allowance and the width of the foot.',
       start: { in: '3/8', mm: '10' },

@@ -64,6 +64,7 @@ export const clothToBuy = reckoning({
     },
     grain: {
       kind: 'choice',
+      usual: true,
       label: 'Grain',
       options: [
         { value: 'along', label: 'along the cloth only' },
@@ -73,6 +74,7 @@ export const clothToBuy = reckoning({
     },
     shrinks: {
       kind: 'number',
+      usual: true,
       label: 'Shrinks by',
       means: 'Of its length, when washed before cutting.',
       unit: '%',
@@ -80,18 +82,21 @@ export const clothToBuy = reckoning({
     },
     step: {
       kind: 'length',
+      usual: true,
       label: 'Sold by',
       means: 'What is bought is rounded up to this.',
       start: { in: '4 1/2', mm: '50' },
     },
     gap: {
       kind: 'length',
+      usual: true,
       label: 'Between pieces',
       means: 'Least room from one to the next.',
       start: { in: '1/4', mm: '5' },
     },
     selvage: {
       kind: 'length',
+      usual: true,
       label: 'Left at each selvage',
       start: { in: '1/2', mm: '10' },
     },

@@ -33,6 +33,7 @@ export const circularFrill = reckoning({
     },
     ends: {
       kind: 'choice',
+      usual: true,
       label: 'Ends',
       options: [
         { value: 'closed', label: 'joined into a ring' },
@@ -40,15 +41,22 @@ export const circularFrill = reckoning({
       ],
       start: 'closed',
     },
-    allowance: { kind: 'length', label: 'Allowance at the seam', start: { in: '3/8', mm: '10' } },
+    allowance: {
+      kind: 'length',
+      usual: true,
+      label: 'Allowance at the seam',
+      start: { in: '3/8', mm: '10' },
+    },
     hem: {
       kind: 'length',
+      usual: true,
       label: 'Hem allowance',
       means: 'At the outer edge; 0 where it is bound or left.',
       start: { in: '1/4', mm: '6' },
     },
     slit: {
       kind: 'length',
+      usual: true,
       label: 'Allowance at slits',
       means: 'On each side of the slit in each ring, where rings are joined or hemmed.',
       start: { in: '3/8', mm: '10' },

@@ -44,6 +44,7 @@ export const gatheredFrill = reckoning({
     },
     ends: {
       kind: 'choice',
+      usual: true,
       label: 'Ends',
       options: [
         { value: 'ring', label: 'joined into a ring' },
@@ -53,12 +54,14 @@ export const gatheredFrill = reckoning({
     },
     allowance: {
       kind: 'length',
+      usual: true,
       label: 'Seam allowance',
       means: 'Of the gathered edge and of the joins; two gathering rows lie in it.',
       start: { in: '1/2', mm: '12' },
     },
     hem: {
       kind: 'length',
+      usual: true,
       label: 'Hem allowance',
       means: 'All that the hem turns up; 0 where the edge is bound or left.',
       start: { in: '1/4', mm: '6' },
@@ -66,6 +69,7 @@ export const gatheredFrill = reckoning({
     clothWidth: { kind: 'length', label: 'Cloth width', start: { in: '45', mm: '1150' } },
     grain: {
       kind: 'choice',
+      usual: true,
       label: 'Strips cut',
       options: [
         { value: 'along', label: 'along the grain' },
@@ -76,6 +80,7 @@ export const gatheredFrill = reckoning({
     },
     parts: {
       kind: 'choice',
+      usual: true,
       label: 'Marks',
       options: [
         { value: '4', label: 'in quarters' },

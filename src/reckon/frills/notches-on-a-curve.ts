@@ -38,7 +38,7 @@ export const notchesOnACurve = reckoning({
       means: 'How far the seam line lies from that ruler, at its furthest.',
       start: { in: '3/4', mm: '20' },
     },
-    allowance: { kind: 'length', label: 'Seam allowance', start: { in: '1/2', mm: '12' } },
+    allowance: { kind: 'length', usual: true, label: 'Seam allowance', start: { in: '1/2', mm: '12' } },
     curve: {
       kind: 'choice',
       label: 'Allowance lies',

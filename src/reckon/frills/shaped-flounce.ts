@@ -31,6 +31,7 @@ export const shapedFlounce = reckoning({
     },
     ends: {
       kind: 'choice',
+      usual: true,
       label: 'Ends',
       options: [
         { value: 'closed', label: 'joined into a ring' },
@@ -38,15 +39,22 @@ export const shapedFlounce = reckoning({
       ],
       start: 'closed',
     },
-    allowance: { kind: 'length', label: 'Allowance at the seam', start: { in: '3/8', mm: '10' } },
+    allowance: {
+      kind: 'length',
+      usual: true,
+      label: 'Allowance at the seam',
+      start: { in: '3/8', mm: '10' },
+    },
     hem: {
       kind: 'length',
+      usual: true,
       label: 'Hem allowance',
       means: 'At the lower edge; 0 where it is bound or left.',
       start: { in: '1/4', mm: '6' },
     },
     slit: {
       kind: 'length',
+      usual: true,
       label: 'Allowance at slits',
       means: 'At the two ends of each part, where parts are joined or hemmed.',
       start: { in: '3/8', mm: '10' },

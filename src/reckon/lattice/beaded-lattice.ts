@@ -56,6 +56,7 @@ export const beadedLattice = reckoning({
     },
     clear: {
       kind: 'length',
+      usual: true,
       label: 'Clear of the seam',
       means: 'Beads nearer than this would lie under the presser foot.',
       start: { in: '1/4', mm: '6' },

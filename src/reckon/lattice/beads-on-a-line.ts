@@ -31,6 +31,7 @@ export const beadsOnALine = reckoning({
     },
     sewn: {
       kind: 'choice',
+      usual: true,
       label: 'Sewn',
       options: [
         { value: 'pairs', label: 'two at a time' },

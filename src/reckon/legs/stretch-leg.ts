@@ -37,6 +37,7 @@ export const stretchLeg = reckoning({
     opening: OPENING_FIELD,
     footed: {
       kind: 'choice',
+      usual: true,
       label: 'Ends',
       options: [
         { value: 'ankle', label: 'at the ankle' },

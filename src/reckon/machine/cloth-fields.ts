@@ -38,6 +38,7 @@ export const MAKE_FIELD = {
 /** Asks for the weight of the other cloth of a seam. */
 export const OTHER_WEIGHT_FIELD = {
   kind: 'choice',
+  usual: true,
   label: 'Other cloth',
   means: 'The cloth that it is sewn to.',
   options: [{ value: 'same', label: 'the same' }, ...WEIGHTS],
@@ -47,6 +48,7 @@ export const OTHER_WEIGHT_FIELD = {
 /** Asks how the other cloth of a seam is made. */
 export const OTHER_MAKE_FIELD = {
   kind: 'choice',
+  usual: true,
   label: 'How the other is made',
   options: [{ value: 'same', label: 'the same' }, ...MAKES],
   start: 'same',

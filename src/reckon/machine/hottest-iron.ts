@@ -46,8 +46,8 @@ export const hottestIron = reckoning({
       start: '3',
     },
     second: another('Second cloth', '2'),
-    third: another('Third cloth', 'none'),
-    fourth: another('Fourth cloth', 'none'),
+    third: { ...another('Third cloth', 'none'), usual: true },
+    fourth: { ...another('Fourth cloth', 'none'), usual: true },
   },
   work: (chosen) => {
     const cloths: { field: 'first' | 'second' | 'third' | 'fourth'; dots: Dots }[] = [];

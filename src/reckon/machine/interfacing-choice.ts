@@ -63,6 +63,7 @@ export const interfacingChoice = reckoning({
     },
     surface: {
       kind: 'choice',
+      usual: true,
       label: 'Surface',
       options: [
         { value: 'smooth', label: 'smooth' },
@@ -74,6 +75,7 @@ export const interfacingChoice = reckoning({
     },
     held: {
       kind: 'choice',
+      usual: true,
       label: 'Held',
       options: [
         { value: 'choose', label: 'whichever does' },

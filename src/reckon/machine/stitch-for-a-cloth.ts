@@ -44,6 +44,7 @@ export const stitchForACloth = reckoning({
     otherMake: OTHER_MAKE_FIELD,
     overlocker: {
       kind: 'choice',
+      usual: true,
       label: 'Overlocker',
       options: [
         { value: 'no', label: 'there is none' },

@@ -53,6 +53,7 @@ export const threadForASeam = reckoning({
     count: { kind: 'number', label: 'How many such seams', whole: true, start: '2' },
     waste: {
       kind: 'number',
+      usual: true,
       label: 'Waste',
       means: 'Broken, tried out and left over: 10 to 20 % is usual.',
       unit: '%',
@@ -60,12 +61,14 @@ export const threadForASeam = reckoning({
     },
     tail: {
       kind: 'length',
+      usual: true,
       label: 'Thread ends',
       means: 'Left at each end of a seam.',
       start: { in: '1 1/4', mm: '30' },
     },
     spool: {
       kind: 'length',
+      usual: true,
       label: 'On a spool',
       means: 'To count spools.',
       start: { in: '110 yd', mm: '100 m' },

@@ -15,7 +15,13 @@ export const buttonedCuff = reckoning({
   group: 'Sleeves, bows and cuffs',
   fields: {
     wrist: { kind: 'length', label: 'Wrist', start: { in: '6 1/2', mm: '165' } },
-    ease: { kind: 'length', label: 'Ease', means: 'Room round the wrist.', start: { in: '1', mm: '25' } },
+    ease: {
+      kind: 'length',
+      usual: true,
+      label: 'Ease',
+      means: 'Room round the wrist.',
+      start: { in: '1', mm: '25' },
+    },
     depth: { kind: 'length', label: 'Finished depth', start: { in: '2 1/2', mm: '65' } },
     sleeve: {
       kind: 'length',
@@ -25,6 +31,7 @@ export const buttonedCuff = reckoning({
     },
     overlap: {
       kind: 'length',
+      usual: true,
       label: 'Overlap',
       means: 'How far one end lies over the other.',
       start: { in: '1 1/4', mm: '30' },
@@ -34,6 +41,7 @@ export const buttonedCuff = reckoning({
     thickness: { kind: 'length', label: 'Height of button', start: { in: '1/8', mm: '3' } },
     pieces: {
       kind: 'choice',
+      usual: true,
       label: 'Cut',
       options: [
         { value: '1', label: 'in one, folded at its lower edge' },
@@ -41,7 +49,7 @@ export const buttonedCuff = reckoning({
       ],
       start: '1',
     },
-    allowance: { kind: 'length', label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
+    allowance: { kind: 'length', usual: true, label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
   },
   blame: { closes: 'overlap' },
   work: ({ wrist, ease, depth, sleeve, overlap, buttons, diameter, thickness, pieces, allowance }) => {

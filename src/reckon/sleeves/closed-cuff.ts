@@ -21,6 +21,7 @@ export const closedCuff = reckoning({
     },
     ease: {
       kind: 'length',
+      usual: true,
       label: 'Ease',
       means: 'How much larger than the wrist the cuff is.',
       start: { in: '2 3/4', mm: '70' },
@@ -34,6 +35,7 @@ export const closedCuff = reckoning({
     },
     pieces: {
       kind: 'choice',
+      usual: true,
       label: 'Cut',
       options: [
         { value: '1', label: 'in one, folded at its lower edge' },
@@ -41,7 +43,7 @@ export const closedCuff = reckoning({
       ],
       start: '1',
     },
-    allowance: { kind: 'length', label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
+    allowance: { kind: 'length', usual: true, label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
   },
   work: ({ hand, pieces, ...given }) => {
     const closes = { by: 'ring', hand } as const;

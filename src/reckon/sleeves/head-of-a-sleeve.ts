@@ -46,7 +46,7 @@ export const headOfASleeve = reckoning({
       start: '',
       optional: true,
     },
-    allowance: { kind: 'length', label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
+    allowance: { kind: 'length', usual: true, label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
   },
   work: ({ part, ...given }) => {
     const made = sleeveHead({ ...given, ...(part === undefined ? {} : { part }) });

@@ -50,7 +50,7 @@ export const loopBow = reckoning({
       start: { in: '1 1/2', mm: '40' },
       optional: true,
     },
-    allowance: { kind: 'length', label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
+    allowance: { kind: 'length', usual: true, label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
   },
   work: ({ tail, tailWidth, ...given }) => {
     const wide = tailWidth ?? given.height;

@@ -21,7 +21,7 @@ export const stuffedRoll = reckoning({
       start: { in: '12', mm: '300' },
     },
     thick: { kind: 'length', label: 'Thickness', start: { in: '2 1/2', mm: '60' } },
-    allowance: { kind: 'length', label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
+    allowance: { kind: 'length', usual: true, label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
     gramsPerLitre: {
       kind: 'number',
       label: 'Stuffing, a litre',

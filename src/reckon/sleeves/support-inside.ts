@@ -39,7 +39,7 @@ export const supportInside = reckoning({
       whole: true,
       start: '3',
     },
-    allowance: { kind: 'length', label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
+    allowance: { kind: 'length', usual: true, label: 'Seam allowance', start: { in: '3/8', mm: '10' } },
   },
   work: ({ sleeve, ...given }) => {
     const made = sleeveSupport({ ...given, detached: sleeve !== 'beaded', beaded: sleeve !== 'detached' });

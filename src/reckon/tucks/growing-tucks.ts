@@ -36,6 +36,7 @@ export const growingTucks = reckoning({
     },
     pressed: {
       kind: 'choice',
+      usual: true,
       label: 'Pressed',
       options: [
         { value: 'away', label: 'away from the edge' },

@@ -34,6 +34,7 @@ export const parallelTucks = reckoning({
     },
     pressed: {
       kind: 'choice',
+      usual: true,
       label: 'Pressed',
       options: [
         { value: 'away', label: 'away from the edge' },

@@ -28,6 +28,7 @@ export const tuckedPanel = reckoning({
     height: { kind: 'length', label: 'Height', start: { in: '10', mm: '250' } },
     run: {
       kind: 'choice',
+      usual: true,
       label: 'Tucks run',
       options: [
         { value: 'across-down', label: 'across, pressed down' },
@@ -50,7 +51,7 @@ export const tuckedPanel = reckoning({
       means: 'From one stitching line to the next.',
       start: { in: '1 1/2', mm: '40' },
     },
-    allowance: { kind: 'length', label: 'Seam allowance', start: { in: '5/8', mm: '15' } },
+    allowance: { kind: 'length', usual: true, label: 'Seam allowance', start: { in: '5/8', mm: '15' } },
   },
   blame: { tucks: 'spacing', width: 'top' },
   work: ({ run, ...given }) => {

@@ -34,6 +34,7 @@ export const tucksInWidth = reckoning({
     },
     round: {
       kind: 'choice',
+      usual: true,
       label: 'Evened to',
       options: [
         { value: 'nearest', label: 'the nearest number' },
@@ -44,6 +45,7 @@ export const tucksInWidth = reckoning({
     },
     pressed: {
       kind: 'choice',
+      usual: true,
       label: 'Pressed',
       options: [
         { value: 'away', label: 'away from the edge' },
