@@ -165,7 +165,7 @@ function openedSheet(of: Subject): PatternSheet | string {
   const block = piece.cutAfterWork;
   const drawn: Drawn[] = [
     ...cutRing(piece, block ? 'body' : 'cut', opened.value.cut),
-    ...(opened.value.seam ? cutRing(piece, 'seam', opened.value.seam) : []),
+    ...opened.value.seams.flatMap((one) => cutRing(piece, 'seam', one)),
     ...opened.value.lines.flatMap(({ line: which, runs }) =>
       runs.map((run) => line(which === 'fold' ? 'fold' : 'stitch', ...run)),
     ),
@@ -198,11 +198,13 @@ function openedSheet(of: Subject): PatternSheet | string {
     }
   }
   drawn.push(...edgeWords(runs, inside, flat, saidOf(piece)));
-  const grain = grainLine(opened.value.seam ?? opened.value.cut);
+  const grain = grainLine(opened.value.seams[0] ?? opened.value.cut);
   if (grain) drawn.push(grain.drawn, ...nameOnPiece(of, grain.middle));
   const notes = [
     ...of.notes,
-    ...(opened.value.seam ? [] : ['The seam line is not drawn; measure the allowance from the cut edge.']),
+    ...(opened.value.seams.length > 0
+      ? []
+      : ['The seam line is not drawn; measure the allowance from the cut edge.']),
     'Opened through its tucks: fold each on its fold line, stitch its two stitching lines together.',
     block
       ? 'Cut the block along the outer line, sew and press the tucks, then cut it to shape by the other sheet.'

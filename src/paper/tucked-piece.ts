@@ -1,6 +1,6 @@
 import { crossTucks } from '../cloth/cross-tucks.ts';
 import { openMap, type TuckFamily } from '../cloth/fold-map.ts';
-import { openOutline } from '../cloth/open-outline.ts';
+import { openLines, openOutline } from '../cloth/open-outline.ts';
 import { type Refusal, refusal } from '../cloth/refusal.ts';
 import type { MarkedLine } from '../cloth/tuck-lines.ts';
 import { nm } from '../length/length.ts';
@@ -33,8 +33,11 @@ function familyOn(piece: Piece, family: TucksOfWork, from: string): TuckFamily {
 /** A piece spread flat again: what to cut, and every line to stitch and fold by. */
 export interface Opened {
   readonly cut: Polygon;
-  /** Left out where a point of the seam line lies so near a fold that it has no line of its own there. */
-  readonly seam?: Polygon;
+  /**
+   * The seam line, that round the most cloth first. More than one line where a point of it ends inside a tuck: the
+   * cloth there holds by the allowance. None where it cannot be opened.
+   */
+  readonly seams: readonly Polygon[];
   readonly lines: readonly MarkedLine[];
 }
 
@@ -58,14 +61,14 @@ export function openedPiece(
       ),
     );
   }
-  const within = openOutline(seam, families);
-  const line = within.ok ? { seam: within.value } : {};
+  const within = openLines(seam, families);
+  const seams = within.ok ? within.value : [];
   if (second) {
     const crossed = crossTucks({ first, second, outline: cut });
     if (!crossed.ok) return crossed;
     return good({
       cut: crossed.value.cut,
-      ...line,
+      seams,
       lines: [...crossed.value.first, ...crossed.value.second],
     });
   }
@@ -86,5 +89,5 @@ export function openedPiece(
       return { tuck, line: name, runs: parts.map(({ from, to }) => [from, to]) };
     }),
   );
-  return good({ cut: open.value, ...line, lines });
+  return good({ cut: open.value, seams, lines });
 }
