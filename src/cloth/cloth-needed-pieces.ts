@@ -1,4 +1,5 @@
-import { type Length, toMm } from '../length/length.ts';
+import { inBothRules } from '../length/both-rules.ts';
+import { type Length, nm } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { type Polygon, pointOf } from '../shape/flatten.ts';
 import { signedArea } from '../shape/measure.ts';
@@ -65,8 +66,6 @@ export interface Spread {
   readonly oneWay: boolean;
   readonly gap: Length;
 }
-
-const shown = (length: number): string => `${Math.ceil(toMm(length as Length))} mm`;
 
 /**
  * The ways in which one piece may lie, once for each time that it is laid.
@@ -160,7 +159,7 @@ export function checkPiece(
     return bad(
       refusal(
         'width',
-        `${name} is ${shown(narrowest)} wide where it is narrowest, wider than the cloth that it may lie on (${shown(onFold ? room.onFold : room.free)}).`,
+        `${name} is ${inBothRules(nm(narrowest), 'up')} wide where it is narrowest, wider than the ${inBothRules(onFold ? room.onFold : room.free, 'down')} of cloth that it may lie on.`,
         spread.doubled
           ? 'Use a wider cloth, or lay it out single.'
           : 'Use a wider cloth, turn the piece, or cut it in two with a seam.',

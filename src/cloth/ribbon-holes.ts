@@ -1,3 +1,4 @@
+import { inBothRules } from '../length/both-rules.ts';
 import { add, type Length, mm, nm, shorter, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import type { Sourced } from './advice.ts';
@@ -89,7 +90,7 @@ export function ribbonHoles(input: RibbonHolesInput): Result<RibbonHolesMade, Re
     overSeam: count % 4 === 0,
     ribbonLength: add(round, times(tie, 2)),
     assumed: [
-      'A hole is 2 mm longer than the ribbon is wide.',
+      `A hole is ${inBothRules(RIBBON_EASE.value)} longer than the ribbon is wide.`,
       ...(count < near ? ['The holes are further apart than wanted, to keep the seam free.'] : []),
     ],
   });

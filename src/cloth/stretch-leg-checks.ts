@@ -1,4 +1,5 @@
-import { type Length, longer, nm, size, subtract, toMm, zero } from '../length/length.ts';
+import { inBothRules } from '../length/both-rules.ts';
+import { type Length, longer, nm, size, subtract, zero } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { type Advice, advise } from './advice.ts';
 import { type Refusal, refusal } from './refusal.ts';
@@ -146,18 +147,18 @@ export function waistAdvice(
   height: number,
 ): Advice[] {
   const advice: Advice[] = [];
-  const millimetres = (length: number): string => `${toMm(nm(length)).toFixed(0)} mm`;
+  const said = (length: number): string => inBothRules(nm(length));
   if (lift > LIFT_UNLIKELY.value) {
-    const say = `The rises are long for the height from waist to crotch, so the side is drafted ${millimetres(lift)} higher than measured: measure both again, and trim the waist at the try-on.`;
+    const say = `The rises are long for the height from waist to crotch, so the side is drafted ${said(lift)} higher than measured: measure both again, and trim the waist at the try-on.`;
     advice.push(advise(say, practice));
   }
   const dip = Math.min(raised.front, raised.back);
   if (dip > DIP_UNLIKELY.value) {
-    const say = `Even so the waist dips ${millimetres(dip)} at the side. Measure the rise and the height again before you cut.`;
+    const say = `Even so the waist dips ${said(dip)} at the side. Measure the rise and the height again before you cut.`;
     advice.push(advise(say, practice));
   }
   if (raised.front > raised.back + DIP_UNLIKELY.value) {
-    const say = `The waist stands ${millimetres(raised.front - raised.back)} higher in front than behind, as a full belly asks: measure both parts of the rise once more.`;
+    const say = `The waist stands ${said(raised.front - raised.back)} higher in front than behind, as a full belly asks: measure both parts of the rise once more.`;
     advice.push(advise(say, practice));
   }
   if (Math.max(raised.front, raised.back) > height * HIGH_WAIST.value) {

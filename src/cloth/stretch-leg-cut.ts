@@ -1,4 +1,5 @@
-import { type Length, nm, toMm } from '../length/length.ts';
+import { inBothRules } from '../length/both-rules.ts';
+import { type Length, nm } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { pointOf } from '../shape/flatten.ts';
 import type { Outline, OutlineEdge, Point, Segment } from '../shape/outline.ts';
@@ -74,11 +75,11 @@ function seamsAt(leg: LegMade, y: Length) {
 const outside = (leg: LegMade): Refusal => {
   const inner = leg.outline.edges.find((edge) => edge.name === 'inner-front');
   const end = inner?.segments.at(-1)?.to.y ?? leg.crotchLevel;
-  const [from, to] = [toMm(leg.crotchLevel).toFixed(0), toMm(nm(end)).toFixed(0)];
+  const [from, to] = [inBothRules(nm(leg.crotchLevel), 'up'), inBothRules(nm(end), 'down')];
   return refusal(
     'level',
     'This level does not cross the leg between the crotch and the end of the inner seam.',
-    `Give a level more than ${from} mm and less than ${to} mm below the waist at the side.`,
+    `Give a level more than ${from} and less than ${to} below the waist at the side.`,
   );
 };
 

@@ -1,4 +1,5 @@
-import { type Length, subtract, times, toMm } from '../length/length.ts';
+import { inBothRules } from '../length/both-rules.ts';
+import { type Length, subtract, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import type { Outline, Point } from '../shape/outline.ts';
 import { type Advice, advise, type Sourced } from './advice.ts';
@@ -84,7 +85,7 @@ export function legOfTwoCloths(input: TwoClothsInput): Result<TwoClothsMade, Ref
     ...under.value.advice.filter((one) => !under.value.adviceAbove.includes(one)),
   ];
   if (eased.by * Math.min(a, b) > Math.max(a, b) * EDGES_DIFFER.value) {
-    const say = `Where the cloths meet, the ${eased.part} edge is ${toMm(subtract(...longerFirst(a, b))).toFixed(0)} mm shorter: pin the quarters together, stretch it as you sew, and try the join on scraps first.`;
+    const say = `Where the cloths meet, the ${eased.part} edge is ${inBothRules(subtract(...longerFirst(a, b)))} shorter: pin the quarters together, stretch it as you sew, and try the join on scraps first.`;
     advice.push(advise(say, practice));
   }
   const seen = new Set<string>();

@@ -1,3 +1,4 @@
+import { inBothRules } from '../length/both-rules.ts';
 import { type Length, nm, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { flattenOutline, pointOf } from '../shape/flatten.ts';
@@ -148,8 +149,8 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
   const adviceAbove = waistAdvice(top, height);
   advice.push(...adviceAbove);
   if (top.lift > 1e6) {
-    const by = (top.lift / 1e6).toFixed(0);
-    assumed.push(`The side is drafted ${by} mm higher than measured, so that the waist runs smoothly.`);
+    const by = inBothRules(nm(top.lift));
+    assumed.push(`The side is drafted ${by} higher than measured, so that the waist runs smoothly.`);
   }
 
   // From here on the datum is the waist at the side as drafted.

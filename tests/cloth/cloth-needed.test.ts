@@ -130,6 +130,16 @@ describe('cloth needed', () => {
     expect(clothNeeded(cloth(change))).toMatchObject({ ok: false, error: { field } });
   });
 
+  test('too wide a piece is told in both rules', () => {
+    expect(clothNeeded(cloth({ pieces: [piece({ shape: box(1016.2, 100) })] }))).toMatchObject({
+      error: {
+        wrong: expect.stringMatching(
+          /1017 mm \(40 1\/16 in\) wide .* than the 1000 mm \(39 5\/16 in\) of cloth/,
+        ),
+      },
+    });
+  });
+
   test('a half opens along one straight fold only', () => {
     expect(openedOut(skew)).toHaveLength(6);
     expect(openedOut([at(0, 0), at(50, 0), at(0, 50), at(50, 90), at(0, 100)])).toBeUndefined();

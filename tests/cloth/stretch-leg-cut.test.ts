@@ -62,7 +62,15 @@ describe('a leg of two cloths', () => {
 
   test('a level above the crotch or past the seam is refused', () => {
     for (const level of [mm(0), leg.crotchLevel, levelOf('ankle').y, mm(5000)]) {
-      expect(partLeg(leg, level)).toMatchObject({ ok: false, error: { field: 'level' } });
+      expect(partLeg(leg, level)).toMatchObject({
+        ok: false,
+        error: {
+          field: 'level',
+          cure: expect.stringMatching(
+            /more than \d+ mm \([\d/ ]+ in\) and less than \d+ mm \([\d/ ]+ in\) below/,
+          ),
+        },
+      });
       expect(frillLines(leg, [levelOf('calf').y, level])).toMatchObject({ error: { field: 'level' } });
     }
   });
