@@ -2,6 +2,7 @@ import type { Length } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { type Polygon, pointOf, samePoint } from './flatten.ts';
 import { signedArea } from './measure.ts';
+import { sidesCross } from './offset-crossing.ts';
 import type { Point } from './outline.ts';
 
 /** A side moving inwards: the line `nx x + ny y = c + t`, after it has moved by `t`. */
@@ -47,23 +48,6 @@ function lengthAt(sides: readonly Side[], side: Side, turn: number, t: number): 
   const to = after && corner(side, after, t);
   if (!from || !to) return Number.NEGATIVE_INFINITY;
   return turn * ((to.x - from.x) * side.ny - (to.y - from.y) * side.nx);
-}
-
-const crosses = (a: Point, b: Point, c: Point, d: Point): boolean => {
-  const way = (p: Point, q: Point, r: Point) =>
-    Math.sign((q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x));
-  return way(a, b, c) * way(a, b, d) < 0 && way(c, d, a) * way(c, d, b) < 0;
-};
-
-function crossesItself(polygon: Polygon): boolean {
-  const n = polygon.length;
-  for (let i = 0; i < n; i++) {
-    for (let j = i + 2; j < n; j++) {
-      const [a, b, c, d] = [polygon[i], polygon[i + 1], polygon[j], polygon[(j + 1) % n]];
-      if (a && b && c && d && crosses(a, b, c, d)) return true;
-    }
-  }
-  return false;
 }
 
 /**
@@ -123,7 +107,7 @@ export function insetPolygon(polygon: Polygon, by: Length): Result<Polygon, stri
   }
   const left = signedArea(moved) * turn;
   if (left <= 0 || left > area * turn) return bad(narrow);
-  if (crossesItself(moved)) {
+  if (sidesCross(moved)) {
     return bad(
       'Moved inwards this far the shape falls into two parts; give a smaller distance or work the parts apart.',
     );
