@@ -150,7 +150,8 @@ export const legInTwoCloths = reckoning({
       { which: 'lower', made: lower, ...below.value, between: [lower.level, bottom] },
     ];
     const other = eased.part === 'upper' ? 'lower' : 'upper';
-    const high = readable(above.value.cut);
+    // Both stand below each other, so letters are in proportion to the two.
+    const high = add(readable(above.value.cut), readable(below.value.cut));
     // Drawn apart, so that both cut lines can be seen.
     const apart = add(times(values.seam, 2), times(high, 2));
     const [top, low] = parts.map((part) => drawing(part, nm(high / 3), high));

@@ -16,7 +16,7 @@ describe('numbers of lines', () => {
     }),
   );
 
-  test('one for every line, beyond its lower end and in line with it', () => {
+  test('one for every line, beyond its lower end, in line with it or in a row below', () => {
     const numbers = lineNumbers(lattice.lines, mm(25), mm(6), mm(6));
     expect(numbers.map((d) => d.kind === 'words' && d.words)).toEqual(
       lattice.lines.map((_, i) => String(i + 1)),
@@ -25,10 +25,27 @@ describe('numbers of lines', () => {
       if (d.kind !== 'words') return;
       const { from, to, length } = lattice.lines[i]!;
       const [upper, lower] = from.y < to.y ? [from, to] : [to, from];
-      const middle = { x: d.at.x, y: d.at.y - mm(2.1) };
-      expect(Math.abs(Math.hypot(middle.x - lower.x, middle.y - lower.y) - mm(15))).toBeLessThan(10);
-      expect(Math.abs(Math.hypot(middle.x - upper.x, middle.y - upper.y) - mm(15) - length)).toBeLessThan(10);
+      const down = (15e6 * (lower.y - upper.y)) / length;
+      expect(Math.abs(d.at.x - lower.x - (15e6 * (lower.x - upper.x)) / length)).toBeLessThan(10);
+      // 35 in a hundred of the letters set their middle there; a row is a quarter more than the letters.
+      const rows = (d.at.y - mm(2.1) - lower.y - down) / 7.5e6;
+      expect(rows).toBeCloseTo(Math.round(rows), 5);
+      expect(rows).toBeGreaterThan(-0.5);
     });
+  });
+
+  test('no number stands on another', () => {
+    const numbers = lineNumbers(lattice.lines, mm(25), mm(6), mm(6)).flatMap((d) =>
+      d.kind === 'words' ? [d] : [],
+    );
+    // A figure is at most six tenths of its height across.
+    const half = (words: string): number => (words.length * 0.6 * 6e6) / 2;
+    for (const [i, a] of numbers.entries()) {
+      for (const b of numbers.slice(i + 1)) {
+        const apart = Math.abs(a.at.x - b.at.x) - half(a.words) - half(b.words);
+        expect(apart > 0 || Math.abs(a.at.y - b.at.y) >= 6e6, `${a.words} and ${b.words}`).toBe(true);
+      }
+    }
   });
 
   test('none where they would run into each other', () => {
