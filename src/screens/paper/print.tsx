@@ -22,6 +22,8 @@ export interface PrintPaperProps {
   /** Name of the whole: stands on every page and names the file. */
   readonly name: string;
   readonly sheets: () => readonly PatternSheet[];
+  /** Does what is around it already say what this is for? Then it has no heading of its own. */
+  readonly headed?: true;
 }
 
 /** All words on the sheets, for letters that a PDF cannot have. */
@@ -42,13 +44,13 @@ const pageCount = ({ pages, first, paper: { name } }: Pages): string => {
 };
 
 /** Offers pattern sheets on paper: see {@link PrintPaperProps}. */
-export function PrintPaper({ name, sheets }: PrintPaperProps) {
+export function PrintPaper({ name, sheets, headed }: PrintPaperProps) {
   const all = useMemo(sheets, [sheets]);
   const laid = useMemo(() => layPages(name, all, paper.value), [name, all, paper.value]);
   const poor = useMemo(() => losesLetters(wordsOf(name, all)), [name, all]);
   return (
     <section class="print-paper" data-part="print-paper">
-      <h2>Print at true size</h2>
+      {!headed && <h2>Print at true size</h2>}
       <fieldset class="one-of">
         <legend>Paper</legend>
         <div class="choice">

@@ -94,12 +94,12 @@ export function Actions(props: {
       )}
       {printing.value && (
         <Sheet
-          title={reckoning.name}
+          title={`${reckoning.name}, at true size`}
           onClose={() => {
             printing.value = false;
           }}
         >
-          <Print name={reckoning.name} sheets={sheets} />
+          <Print name={reckoning.name} sheets={sheets} headed />
         </Sheet>
       )}
       {putting.value && (
