@@ -59,6 +59,72 @@ describe.each(RECKONINGS.map((one) => [one.id, one] as const))('%s', (id, reckon
       fireEvent.input(input, { target: { value: was } });
     }
     expect(container.querySelector('.main-figure.stale')).toBeNull();
+  }, 30_000); // a leg is drafted anew for every slip in each of its many fields
+});
+
+describe('on the screen of the legs', () => {
+  const typed = (field: string): HTMLInputElement =>
+    document.querySelector<HTMLInputElement>(`[data-field="${field}"] input`)!;
+
+  test('a measure typed in one stands in the others', () => {
+    takeRule('in');
+    const leg = render(<Reckoner reckoning="stretch-leg" />);
+    fireEvent.input(typed('knee'), { target: { value: '15' } });
+    leg.unmount();
+    for (const id of ['leg-in-two-cloths', 'frills-on-a-leg']) {
+      const other = render(<Reckoner reckoning={id} />);
+      expect(typed('knee').value).toBe('15');
+      other.unmount();
+    }
+  });
+
+  test('what a card laid out stands in the others as soon as it is seen', () => {
+    takeRule('in');
+    const laid = { unit: 'in', entries: { knee: '16', first: '3' }, before: {} };
+    localStorage.setItem('slipbaste.reckoner.frills-on-a-leg', JSON.stringify(laid));
+    const frills = render(<Reckoner reckoning="frills-on-a-leg" />);
+    expect([typed('knee').value, typed('first').value]).toEqual(['16', '3']);
+    frills.unmount();
+    render(<Reckoner reckoning="stretch-leg" />);
+    expect(typed('knee').value).toBe('16');
+  });
+});
+
+describe('folded away', () => {
+  const fold = (part: string) => document.querySelector<HTMLDetailsElement>(`[data-part="${part}"]`)!;
+
+  test('fields with a usual answer are named, and open by themselves only at a fault', () => {
+    takeRule('in');
+    const { container } = render(<Reckoner reckoning="gathered-frill" />);
+    const more = fold('more-fields');
+    expect(more.open).toBe(false);
+    expect(more.querySelector('summary')!.textContent).toContain('seam allowance 1/2 in');
+    const allowance = container.querySelector<HTMLInputElement>('[data-field="allowance"] input')!;
+    expect(more.contains(allowance)).toBe(true);
+    fireEvent.input(allowance, { target: { value: '3/8' } });
+    expect(more.querySelector('summary')!.textContent).toContain('seam allowance 3/8 in');
+    fireEvent.input(allowance, { target: { value: 'x' } });
+    expect(more.open).toBe(true);
+  });
+
+  test('eight figures are open, and the rest is one touch away', () => {
+    takeRule('in');
+    const { container } = render(<Reckoner reckoning="stretch-leg" />);
+    const made = RECKONINGS.find(({ id }) => id === 'stretch-leg')!.reckon({}, 'in');
+    if (!made.ok) throw new Error('It works from its starting values.');
+    const more = fold('more-figures');
+    const rest = more.querySelectorAll('dt').length;
+    expect(container.querySelectorAll('[data-part="figures"] > dl dt')).toHaveLength(7);
+    expect(rest).toBe(made.value.figures.length - 8);
+    expect(more.querySelector('summary')!.textContent).toBe(`${rest} more figures`);
+  });
+
+  test('a choice of many is a list', () => {
+    const { container } = render(<Reckoner reckoning="thread-for-a-seam" />);
+    const stitch = container.querySelector<HTMLSelectElement>('[data-field="type"] select')!;
+    const before = container.querySelector('[data-part="main-figure"]')!.textContent;
+    fireEvent.change(stitch, { target: { value: stitch.options[stitch.options.length - 1]!.value } });
+    expect(container.querySelector('[data-part="main-figure"]')!.textContent).not.toBe(before);
   });
 });
 

@@ -15,6 +15,7 @@ import {
   turned,
   understood,
 } from '../../src/screens/reckoner/entries.ts';
+import { foldedWords } from '../../src/screens/reckoner/more-fields.tsx';
 import { withUnit } from '../../src/screens/reckoner/turn-length.ts';
 import { turnLines } from '../../src/screens/reckoner/turn-lines.ts';
 
@@ -151,4 +152,76 @@ test('how a length was understood is said only where it is not plain', () => {
   expect(understood('6', { unit: 'mm', step: 0.5 })).toBeUndefined();
   expect(understood('2,5 cm', { unit: 'mm', step: 0.5 })).toBe('= 25 mm');
   expect(understood('4 3/', marking)).toBeUndefined();
+});
+
+describe('what several reckonings share', () => {
+  const knee = { kind: 'length', label: 'Knee', shared: 'leg.knee', start: { in: '14', mm: '360' } } as const;
+  const calf = { ...knee, label: 'Calf', shared: 'leg.calf' } as const;
+  const up = { kind: 'length', label: 'Up', start: { in: '4', mm: '100' } } as const;
+  const leg: Fields = { knee, calf };
+  const frills: Fields = { up, knee };
+
+  test('is typed once and stands in all of them, each by its own rule', () => {
+    keepEntries('leg', { unit: 'in', entries: { knee: '15', calf: '14 1/2' } }, leg);
+    expect(recallEntries('frills', 'in', frills)).toEqual({ unit: 'in', entries: { knee: '15' } });
+    keepEntries('frills', { unit: 'mm', entries: { up: '80', knee: '370' } }, frills);
+    expect(recallEntries('leg', 'mm', leg).entries).toEqual({ knee: '370 mm', calf: '14 1/2' });
+    expect(recallEntries('frills', 'in', frills)).toEqual({
+      unit: 'mm',
+      entries: { up: '80', knee: '370' },
+    });
+  });
+
+  test('is cleared in all, and comes back in all', () => {
+    keepEntries('leg', { unit: 'in', entries: { knee: '15' } }, leg);
+    const empty = cleared(recallEntries('leg', 'in', leg));
+    keepEntries('leg', empty, leg);
+    expect(recallEntries('frills', 'in', frills).entries).toEqual({});
+    keepEntries('leg', takenBack(recallEntries('leg', 'in', leg)), leg);
+    expect(recallEntries('frills', 'in', frills).entries).toEqual({ knee: '15' });
+  });
+
+  test('gives way to entries laid out whole, and can be taken back', () => {
+    keepEntries('leg', { unit: 'in', entries: { knee: '15', calf: '13' } }, leg);
+    const before: unknown = JSON.parse(localStorage.getItem('slipbaste.reckoner.leg')!);
+    const laid = { unit: 'mm', entries: { knee: '400' }, before };
+    localStorage.setItem('slipbaste.reckoner.leg', JSON.stringify(laid));
+    const came = recallEntries('leg', 'in', leg);
+    expect(came).toMatchObject({ unit: 'mm', entries: { knee: '400' } });
+    expect(came.before).toEqual({ unit: 'in', entries: { knee: '15', calf: '13' } });
+    keepEntries('leg', came, leg);
+    expect(recallEntries('leg', 'in', leg)).toEqual(came);
+    expect(recallEntries('frills', 'mm', frills).entries).toEqual({ knee: '400' });
+    keepEntries('leg', takenBack(came), leg);
+    expect(recallEntries('frills', 'in', frills).entries).toEqual({ knee: '15' });
+    expect(recallEntries('leg', 'in', leg).entries).toEqual({ knee: '15', calf: '13' });
+  });
+
+  test.each(['{', '[]', '{"leg.knee":7}', '{"leg.knee":{"unit":"ell","text":"3"}}'])(
+    'counts as nothing where it cannot be read: %s',
+    (kept) => {
+      localStorage.setItem('slipbaste.reckoner.shared', kept);
+      expect(recallEntries('frills', 'in', frills)).toEqual(blank('in'));
+    },
+  );
+});
+
+test('what is folded away is named with what stands there', () => {
+  const spare = {
+    kind: 'length',
+    label: 'After the last',
+    start: { in: '', mm: '' },
+    optional: true,
+  } as const;
+  const folded = Object.entries({ ...fields, spare });
+  const written = { unit: 'mm', entries: { depth: '8' } } as const;
+  expect(foldedWords(folded, written)).toBe(
+    'Also: depth 8 mm; how many 5 tucks; pressed away from the edge. May stay empty: after the last.',
+  );
+  expect(foldedWords([['spare', spare]], written)).toBe('May stay empty: after the last.');
+  expect(foldedWords([['spare', spare]], { unit: 'mm', entries: { spare: '30' } })).toBe(
+    'Also: after the last 30 mm.',
+  );
+  const many = Array.from({ length: 6 }, (_, i) => [`spare ${i}`, spare] as const);
+  expect(foldedWords(many, written)).toBe('May stay empty: 6 fields.');
 });

@@ -63,7 +63,7 @@ describe('one reckoning', () => {
       .getAttribute('aria-describedby')!
       .split(' ')
       .map((id) => document.getElementById(id)!);
-    expect(told.at(-1)!.textContent).toContain('is not a length; write one such as 4 3/8 in.');
+    expect(told.at(-1)!.textContent).toContain('is not a length; write one such as 1/4 in.');
     expect(document.querySelectorAll('[data-part="fault"]')).toHaveLength(1);
     expect(main()).toBe('2 1/2 in');
     expect(part('main-figure')!.className).toContain('stale');

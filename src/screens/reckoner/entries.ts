@@ -70,30 +70,93 @@ export function understood(text: string, marking: Marking): string | undefined {
 
 const at = (id: string): string => `reckoner.${id}`;
 
+/** Where what stands in fields of several reckonings is kept. */
+const SHARED = 'reckoner.shared';
+
+/** What was typed in the fields that share it, by the name they share, each with the unit it was typed under. */
+type Shared = Readonly<Record<string, { readonly unit: ReadingUnit; readonly text: string }>>;
+
+const isRecord = (found: unknown): found is Readonly<Record<string, unknown>> =>
+  typeof found === 'object' && found !== null;
+const isUnit = (unit: unknown): unit is ReadingUnit => unit === 'in' || unit === 'mm';
+
 function readWritten(found: unknown): Written | undefined {
-  if (typeof found !== 'object' || found === null || !('unit' in found) || !('entries' in found))
-    return undefined;
+  if (!isRecord(found)) return undefined;
   const { unit, entries } = found;
-  if ((unit !== 'in' && unit !== 'mm') || typeof entries !== 'object' || entries === null) return undefined;
+  if (!isUnit(unit) || !isRecord(entries)) return undefined;
   const texts = Object.entries(entries).filter((one): one is [string, string] => typeof one[1] === 'string');
   return { unit, entries: Object.fromEntries(texts) };
 }
 
-/** What was kept of a reckoning on this device; nothing written where there is none or it cannot be read. */
-export function recallEntries(id: string, unit: ReadingUnit): Kept {
+/** What is kept under a name, as far as it can be read. */
+function recalled(name: string): Readonly<Record<string, unknown>> {
   try {
-    const found: unknown = JSON.parse(recall(at(id)) ?? '');
-    const written = readWritten(found);
-    if (!written) return blank(unit);
-    const before = readWritten((found as { before?: unknown }).before);
-    return before ? { ...written, before } : written;
+    const found: unknown = JSON.parse(recall(name) ?? '');
+    return isRecord(found) ? found : {};
   } catch {
-    return blank(unit);
+    return {};
   }
 }
 
-/** Keeps what is written on this device, right or wrong. */
-export const keepEntries = (id: string, kept: Kept): boolean => keep(at(id), JSON.stringify(kept));
+const recallShared = (): Shared =>
+  Object.fromEntries(
+    Object.entries(recalled(SHARED)).flatMap(([name, found]) => {
+      if (!isRecord(found) || !isUnit(found.unit) || typeof found.text !== 'string') return [];
+      return [[name, { unit: found.unit, text: found.text }]];
+    }),
+  );
+
+/** The fields that share what is typed, each with the name it shares. */
+const sharing = (fields: Fields): (readonly [name: string, field: Field, shared: string])[] =>
+  Object.entries(fields).flatMap(([name, field]) =>
+    field.shared === undefined ? [] : [[name, field, field.shared] as const],
+  );
+
+/** What was written, with what stands in the fields that share it. */
+function withShared(written: Written, fields: Fields): Written {
+  const shared = recallShared();
+  const entries: Record<string, string> = { ...written.entries };
+  for (const [name, field, by] of sharing(fields)) {
+    const found = shared[by];
+    if (found) entries[name] = turnOne(field, found.text, found.unit, written.unit);
+    else delete entries[name];
+  }
+  return { unit: written.unit, entries };
+}
+
+/**
+ * What was kept of a reckoning on this device; nothing written where there is none or it cannot be read. Fields that
+ * share what is typed have what was typed last in any of them, unless the entries were laid out whole, as a card of the
+ * bench does: then those stand, and what stood before can be taken back.
+ */
+export function recallEntries(id: string, unit: ReadingUnit, fields: Fields = {}): Kept {
+  const found = recalled(at(id));
+  const written = readWritten(found);
+  if (!written) return withShared(blank(unit), fields);
+  const before = readWritten(found.before);
+  if (sharing(fields).length === 0) return before ? { ...written, before } : written;
+  if (found.parted === true) return { ...withShared(written, fields), ...(before && { before }) };
+  const stood = withShared(before ?? blank(written.unit), fields);
+  return Object.keys(stood.entries).length > 0 ? { ...written, before: stood } : written;
+}
+
+/** Keeps what is written on this device, right or wrong; what fields share goes where all of them find it. */
+export function keepEntries(id: string, kept: Kept, fields: Fields = {}): boolean {
+  const shares = sharing(fields);
+  if (shares.length === 0) return keep(at(id), JSON.stringify(kept));
+  const own: Record<string, string> = { ...kept.entries };
+  const shared: Record<string, Shared[string]> = { ...recallShared() };
+  for (const [name, , by] of shares) {
+    const text = own[name];
+    delete own[name];
+    delete shared[by];
+    if (text !== undefined) shared[by] = { unit: kept.unit, text };
+  }
+  return (
+    keep(SHARED, JSON.stringify(shared)) &&
+    keep(at(id), JSON.stringify({ ...kept, entries: own, parted: true }))
+  );
+}
 
 /** Clears the entries, and holds what stood there so that it can come back. */
 export const cleared = (kept: Kept): Kept => ({

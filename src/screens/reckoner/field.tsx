@@ -8,7 +8,10 @@ import { understood } from './entries.ts';
 function onward(event: KeyboardEvent & { readonly currentTarget: HTMLInputElement }): void {
   if (event.key !== 'Enter' || event.isComposing) return;
   event.preventDefault();
-  const inputs = [...(event.currentTarget.form?.querySelectorAll<HTMLInputElement>('input.entry') ?? [])];
+  // A field that is folded away is not next.
+  const inputs = [
+    ...(event.currentTarget.form?.querySelectorAll<HTMLInputElement>('input.entry') ?? []),
+  ].filter((one) => !one.closest('details:not([open])'));
   const next = inputs[inputs.indexOf(event.currentTarget) + 1];
   if (next) next.focus();
   else event.currentTarget.blur();
@@ -17,8 +20,8 @@ function onward(event: KeyboardEvent & { readonly currentTarget: HTMLInputElemen
 const hand = (field: Field): 'text' | 'numeric' | 'decimal' =>
   field.kind !== 'number' ? 'text' : field.whole ? 'numeric' : 'decimal';
 
-/** May it be left empty? */
-export const mayStayEmpty = (field: Field): boolean => 'optional' in field && field.optional === true;
+/** More than this to choose from would be a long walk past buttons. */
+const MOST_BUTTONS = 6;
 
 /** One field of a reckoning with its label above and its fault below. */
 export function FieldBox(props: {
@@ -52,7 +55,7 @@ export function FieldBox(props: {
       <span>{fault}</span>
     </p>
   );
-  if (field.kind === 'choice') {
+  if (field.kind === 'choice' && field.options.length <= MOST_BUTTONS) {
     return (
       <fieldset class="field-box one-of" data-field={name} {...described}>
         <legend>{field.label}</legend>
@@ -79,7 +82,22 @@ export function FieldBox(props: {
     <div class={field.kind === 'lines' ? 'field-box field-wide' : 'field-box'} data-field={name}>
       <label for={id}>{field.label}</label>
       {small}
-      {field.kind === 'lines' ? (
+      {field.kind === 'choice' ? (
+        <select
+          id={id}
+          class="field pick"
+          value={text}
+          aria-invalid={fault !== undefined}
+          {...described}
+          onChange={(event) => onText(event.currentTarget.value)}
+        >
+          {field.options.map(({ value, label }) => (
+            <option key={value} value={value}>
+              {label}
+            </option>
+          ))}
+        </select>
+      ) : field.kind === 'lines' ? (
         <textarea
           id={id}
           class="field lines"

@@ -59,7 +59,10 @@ export function MainFigure(props: {
   );
 }
 
-/** All other figures, in a list. */
+/** How many figures stand open below the main one; a fold for a single one would save no room. */
+const OPEN_FIGURES = 7;
+
+/** All other figures: the first in a list, the rest folded away below it. */
 export function OtherFigures(props: {
   readonly figures: readonly ReckonedFigure[];
   readonly stale: boolean;
@@ -67,14 +70,30 @@ export function OtherFigures(props: {
 }) {
   const { figures, stale, marking } = props;
   if (figures.length === 0) return null;
+  const open = figures.length <= OPEN_FIGURES + 1 ? figures.length : OPEN_FIGURES;
+  const rest = figures.slice(open);
   return (
-    <dl class={stale ? 'outcomes stale' : 'outcomes'} data-part="figures">
-      {figures.map((figure, i) => (
+    <div class={stale ? 'outcomes stale' : 'outcomes'} data-part="figures">
+      <FigureList figures={figures.slice(0, open)} marking={marking} />
+      {rest.length > 0 && (
+        <details data-part="more-figures">
+          <summary>{rest.length} more figures</summary>
+          <FigureList figures={rest} marking={marking} />
+        </details>
+      )}
+    </div>
+  );
+}
+
+function FigureList(props: { readonly figures: readonly ReckonedFigure[]; readonly marking: Marking }) {
+  return (
+    <dl class="outcome-list">
+      {props.figures.map((figure, i) => (
         // Two figures of one name never change places.
         <div key={`${figure.name} ${i}`} class={figure.kind === 'words' ? 'in-words' : undefined}>
           <dt>{figure.name}</dt>
           <dd>
-            <FigureOf figure={figure} marking={marking} />
+            <FigureOf figure={figure} marking={props.marking} />
           </dd>
         </div>
       ))}

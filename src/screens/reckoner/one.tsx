@@ -1,10 +1,9 @@
 import { useSignal } from '@preact/signals';
-import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { writeSource } from '../../cloth/source.ts';
 import { bad, type Result } from '../../length/result.ts';
 import type { Marking } from '../../length/writing.ts';
-import type { Fault, Field, Reckoned, Reckoning } from '../../reckon/reckoning.ts';
+import { askedFirst, type Fault, type Field, type Reckoned, type Reckoning } from '../../reckon/reckoning.ts';
 import { SheetDrawing } from '../../ui/sheet-drawing.tsx';
 import { HouseNotice, HouseTrouble } from '../house.tsx';
 import { writeHash } from '../route.ts';
@@ -20,8 +19,10 @@ import {
   turned,
   type Written,
 } from './entries.ts';
-import { FieldBox, mayStayEmpty } from './field.tsx';
+import { FieldBox } from './field.tsx';
 import { MainFigure, OtherFigures } from './figures.tsx';
+import { watchSight } from './in-sight.ts';
+import { foldedWords, MoreFields } from './more-fields.tsx';
 import { ruleInUse, takeRule } from './rule.ts';
 import { Strips } from './strip.tsx';
 import { writeFigure } from './words.ts';
@@ -58,7 +59,7 @@ export function OneReckoning({ reckoning }: { readonly reckoning: Reckoning }) {
   const { id, name, fields } = reckoning;
   const marking = ruleInUse();
   const { unit } = marking;
-  const book = useSignal<Kept>(recallEntries(id, unit));
+  const book = useSignal<Kept>(useMemo(() => recallEntries(id, unit, fields), []));
   const heading = useRef<HTMLHeadingElement>(null);
   const good = useRef<Reckoned | undefined>(undefined);
   const kept = useMemo<Kept>(
@@ -78,18 +79,26 @@ export function OneReckoning({ reckoning }: { readonly reckoning: Reckoning }) {
         : ''
       : result.error.map(({ field, say }) => `${fields[field]?.label ?? ''}: ${say}`).join(' '),
   );
+  const all = Object.entries(fields);
+  const asked = all.filter(([, field]) => askedFirst(field));
+  const folded = all.filter(([, field]) => !askedFirst(field));
+  const sharesBody = all.some(([, field]) => field.shared !== undefined);
   useLayoutEffect(() => {
     document.title = `${name} · Slipbaste`;
     noteUse(id);
+    // What a card laid out stands from now on in every reckoning that shares it.
+    if (sharesBody) keepEntries(id, book.peek(), fields);
+    const unwatch = watchSight();
     scrollTo(0, 0);
     heading.current?.focus({ preventScroll: true });
     return () => {
+      unwatch();
       document.title = 'Slipbaste';
     };
   }, []);
   const put = (next: Kept): void => {
     book.value = next;
-    keepEntries(id, next);
+    keepEntries(id, next, fields);
   };
   const box = ([key, field]: readonly [string, Field]) => (
     <FieldBox
@@ -102,9 +111,6 @@ export function OneReckoning({ reckoning }: { readonly reckoning: Reckoning }) {
       onText={(text) => put({ ...kept, entries: { ...kept.entries, [key]: text } })}
     />
   );
-  const all = Object.entries(fields);
-  const spare = all.filter(([, field]) => mayStayEmpty(field));
-  const asked = all.filter(([, field]) => !mayStayEmpty(field));
   const touched = Object.keys(kept.entries).length > 0;
   return (
     <main class="page reckoning" data-part="reckoning" data-reckoning={id}>
@@ -127,13 +133,15 @@ export function OneReckoning({ reckoning }: { readonly reckoning: Reckoning }) {
       <div class="work">
         <MainFigure figure={first} stale={stale} marking={marking} />
         <form class="fields" aria-label="What you know" onSubmit={(event) => event.preventDefault()}>
+          {sharesBody && (
+            <p class="means field-wide">
+              Measures of the body and the stretch of its cloth stand in every leg, once typed in one.
+            </p>
+          )}
           {asked.map(box)}
-          {spare.length > 0 && (
-            <MoreFields
-              count={spare.length}
-              wanted={spare.some(([key, field]) => faults.has(key) || standing(kept, key, field) !== '')}
-            >
-              {spare.map(box)}
+          {folded.length > 0 && (
+            <MoreFields words={foldedWords(folded, kept)} atFault={folded.some(([key]) => faults.has(key))}>
+              {folded.map(box)}
             </MoreFields>
           )}
           {(touched || kept.before) && (
@@ -168,30 +176,6 @@ export function OneReckoning({ reckoning }: { readonly reckoning: Reckoning }) {
       )}
       <HouseNotice />
     </main>
-  );
-}
-
-/** Fields that may stay empty, out of the way until they are wanted. Once open they close only by the maker's hand. */
-function MoreFields(props: {
-  readonly count: number;
-  readonly wanted: boolean;
-  readonly children: ComponentChildren;
-}) {
-  const open = useSignal(props.wanted);
-  if (props.wanted && !open.peek()) open.value = true;
-  return (
-    <details
-      class="more-fields"
-      open={open.value}
-      onToggle={(event) => {
-        open.value = event.currentTarget.open;
-      }}
-    >
-      <summary>
-        {props.count === 1 ? 'One more field' : `${props.count} more fields`}, which may stay empty
-      </summary>
-      <div class="fields">{props.children}</div>
-    </details>
   );
 }
 
