@@ -54,10 +54,11 @@ export function crossTucks(input: {
   const [one, two] = [openMap(first), openMap(second)];
   if (!one.ok) return one;
   if (!two.ok) return two;
+  // Through both at once, so that what is refused names the group as well as the tuck.
+  const cut = openOutline(outline, [first, second]);
+  if (!cut.ok) return cut;
   const tucked = openOutline(outline, [second]);
   if (!tucked.ok) return tucked;
-  const cut = openOutline(tucked.value, [first]);
-  if (!cut.ok) return cut;
   return good({
     cut: cut.value,
     first: straightLines(one.value, cut.value),

@@ -52,9 +52,13 @@ describe('crossed tucks', () => {
       ok: false,
       error: { field: 'second' },
     });
-    expect(crossTucks({ first: upright, second: level, outline: rectangle(85, 160) })).toMatchObject({
-      ok: false,
-    });
+    const wrong = (name: string) => ({ ok: false, error: { wrong: expect.stringContaining(name) } });
+    expect(crossTucks({ first: upright, second: level, outline: rectangle(85, 160) })).toMatchObject(
+      wrong('tuck 2 of group 1'),
+    );
+    expect(crossTucks({ first: upright, second: level, outline: rectangle(200, 45) })).toMatchObject(
+      wrong('tuck 1 of group 2'),
+    );
   });
 
   test('every mark of the second tucks folds onto its own straight line', () => {
