@@ -211,7 +211,7 @@ describe('while typing', () => {
         await page.keyboard.type('9x');
         await page.locator(`[data-field="${name}"] [data-part="fault"]`).waitFor();
         await inSight(name);
-        await field(page, name).fill({ waist: '32', hip: '40', thigh: '24', ankle: '8.75' }[name] ?? '14.5');
+        await field(page, name).fill(`${{ waist: 32, hip: 40, thigh: 24, ankle: 8.75 }[name] ?? 14.5} in`);
         await page.locator(`[data-field="${name}"] [data-part="fault"]`).waitFor({ state: 'detached' });
         await page.keyboard.press('Enter');
       }
