@@ -216,7 +216,7 @@ test('what is folded away is named with what stands there', () => {
   const folded = Object.entries({ ...fields, spare });
   const written = { unit: 'mm', entries: { depth: '8' } } as const;
   expect(foldedWords(folded, written)).toBe(
-    'Also: depth 8 mm; how many 5 tucks; pressed away from the edge. May stay empty: after the last.',
+    'Also: depth 8 mm; how many 5 tucks; pressed: away from the edge. May stay empty: after the last.',
   );
   expect(foldedWords([['spare', spare]], written)).toBe('May stay empty: after the last.');
   expect(foldedWords([['spare', spare]], { unit: 'mm', entries: { spare: '30' } })).toBe(

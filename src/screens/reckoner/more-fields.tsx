@@ -15,7 +15,7 @@ export function foldedWords(fields: readonly (readonly [string, Field])[], writt
   for (const [name, field] of fields) {
     const words = entryWords(written, name, field).replace(/\s*\n\s*/g, ', ');
     if (words === '') empty.push(low(field.label));
-    else stands.push(`${low(field.label)} ${words}`);
+    else stands.push(`${low(field.label)}${field.kind === 'choice' ? ':' : ''} ${words}`);
   }
   const also = stands.length === 0 ? [] : [`Also: ${stands.join('; ')}.`];
   if (empty.length === 0) return also.join('');
