@@ -1,3 +1,4 @@
+import { inBothRules } from '../length/both-rules.ts';
 import { add, inches, type Length, longer, shorter, subtract, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import type { Sourced } from './advice.ts';
@@ -67,10 +68,18 @@ export function band(input: BandInput = {}): Result<BandMade, Refusal> {
     if (value === undefined) assumed.push(says);
     return value ?? fallback;
   };
-  const firstTurn = given(input.firstTurn, FIRST_TURN.value, 'First turn 1/2 in.');
-  const secondTurn = given(input.secondTurn, SECOND_TURN.value, 'Second turn 1 in.');
+  const firstTurn = given(input.firstTurn, FIRST_TURN.value, `First turn ${inBothRules(FIRST_TURN.value)}.`);
+  const secondTurn = given(
+    input.secondTurn,
+    SECOND_TURN.value,
+    `Second turn ${inBothRules(SECOND_TURN.value)}.`,
+  );
   const lap = given(input.lap, times(secondTurn, 1 / 2), 'Centre front in the middle of the band.');
-  const stitchIn = given(input.stitchIn, STITCH_IN.value, 'Stitched 1/8 in from the inner fold.');
+  const stitchIn = given(
+    input.stitchIn,
+    STITCH_IN.value,
+    `Stitched ${inBothRules(STITCH_IN.value)} from the inner fold.`,
+  );
 
   if (secondTurn <= 0)
     return bad(refusal('secondTurn', 'The band has no width.', 'Give a second turn above zero.'));

@@ -1,3 +1,4 @@
+import { inBothRules } from '../length/both-rules.ts';
 import { inches, type Length, nm, shortest, subtract, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import type { Sourced } from './advice.ts';
@@ -112,7 +113,7 @@ export function bindingWidth(binding: Binding): Result<BindingMade, Refusal> {
     );
   }
   const { cut, folds } = layers(kind, width, turn);
-  const says = own ? 'The turns are as wide as the binding.' : 'Turns of 1/4 in.';
+  const says = own ? 'The turns are as wide as the binding.' : `Turns of ${inBothRules(BAND_TURN.value)}.`;
   return good({
     cut,
     folds,

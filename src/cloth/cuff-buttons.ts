@@ -1,8 +1,9 @@
+import { inBothRules } from '../length/both-rules.ts';
 import { type Length, nm, subtract, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import type { Advice } from './advice.ts';
 import { buttonholeLength } from './buttonhole.ts';
-import { fastenings } from './fastenings.ts';
+import { BEYOND_BUTTON, fastenings, PAST_CENTRE } from './fastenings.ts';
 import { type Refusal, refusal } from './refusal.ts';
 import type { Source } from './source.ts';
 
@@ -69,7 +70,7 @@ export function cuffButtons(input: CuffButtonsInput): Result<CuffButtonsMade, Re
   if (!made.ok) {
     const { field, wrong, cure } = made.error;
     if (field === 'outer') {
-      const wider = 'Give an overlap of more than 1/4 in; a button and 1/2 in is better.';
+      const wider = `Give an overlap of more than ${inBothRules(times(PAST_CENTRE.value, 2), 'up')}; a button and ${inBothRules(times(BEYOND_BUTTON.value, 2))} is better.`;
       return bad(refusal('overlap', wrong, wider));
     }
     return bad(refusal(field === 'inner' ? 'diameter' : 'buttons', wrong, cure));

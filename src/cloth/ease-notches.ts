@@ -1,3 +1,4 @@
+import { inBothRules } from '../length/both-rules.ts';
 import { inches, type Length, longest, nm, ratio, shortest, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import type { Sourced } from './advice.ts';
@@ -62,7 +63,7 @@ export function easeNotches(input: EaseNotchesInput): Result<EaseNotchesMade, Re
       refusal(
         'allowance',
         'The allowance is too narrow to notch.',
-        'Give more than 1/16 in, or leave it whole.',
+        `Give more than ${inBothRules(SHORT_OF_SEAM.value, 'up')}, or leave it whole.`,
       ),
     );
   }
@@ -85,6 +86,9 @@ export function easeNotches(input: EaseNotchesInput): Result<EaseNotchesMade, Re
     apart,
     deep,
     gap: times(apart, ratio(allowance, radius)),
-    assumed: ['The curve is the same all along the seam.', 'Notches stop 1/16 in short of the stitching.'],
+    assumed: [
+      'The curve is the same all along the seam.',
+      `Notches stop ${inBothRules(SHORT_OF_SEAM.value)} short of the stitching.`,
+    ],
   });
 }

@@ -1,3 +1,4 @@
+import { inBothRules } from '../length/both-rules.ts';
 import { add, inches, type Length, longer, nm, shorter, subtract, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { type Advice, advise, type Sourced } from './advice.ts';
@@ -165,7 +166,7 @@ export function fastenings(input: FasteningsInput): Result<FasteningsMade, Refus
       refusal(
         'outer',
         'The hole would reach the finished edge.',
-        'Make the lap wider than 1/8 in beyond the centre line.',
+        `Make the lap wider than ${inBothRules(PAST_CENTRE.value, 'up')} beyond the centre line.`,
       ),
     );
   }
@@ -195,7 +196,7 @@ export function fastenings(input: FasteningsInput): Result<FasteningsMade, Refus
   const advice = shorter(outer, add(times(diameter, 1 / 2), BEYOND_BUTTON.value))
     ? [
         advise(
-          'The cloth beyond the centre line is less than half a button and 1/4 in.',
+          `The cloth beyond the centre line is less than half a button and ${inBothRules(BEYOND_BUTTON.value)}.`,
           BEYOND_BUTTON.source,
         ),
       ]

@@ -1,3 +1,4 @@
+import { inBothRules } from '../length/both-rules.ts';
 import { add, inches, type Length, longer, mm, nm, shorter, subtract, times } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { type Advice, advise, type Sourced } from './advice.ts';
@@ -178,7 +179,7 @@ export function gathers(input: GathersInput): Result<GathersMade, Refusal> {
       refusal(
         'allowance',
         'The allowance has no room for two gathering rows.',
-        'Give an allowance of at least 3/8 in.',
+        `Give an allowance of at least ${inBothRules(far, 'up')}.`,
       ),
     );
   }

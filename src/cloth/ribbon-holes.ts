@@ -55,7 +55,9 @@ export function ribbonHoles(input: RibbonHolesInput): Result<RibbonHolesMade, Re
   const { round, apart, ribbon, free, levels, tie } = input;
   if (round <= 0) return bad(refusal('round', 'The tube has no width.', 'Give a way round above zero.'));
   if (shorter(apart, mm(1)))
-    return bad(refusal('apart', 'The holes have no cloth between them.', 'Give 1 mm or more.'));
+    return bad(
+      refusal('apart', 'The holes have no cloth between them.', `Give ${inBothRules(mm(1), 'up')} or more.`),
+    );
   if (ribbon <= 0) return bad(refusal('ribbon', 'The ribbon has no width.', 'Give a width above zero.'));
   if (free < 0) return bad(refusal('free', 'The free cloth is below zero.', 'Give zero or more.'));
   if (tie < 0) return bad(refusal('tie', 'The ribbon to tie is below zero.', 'Give zero or more.'));

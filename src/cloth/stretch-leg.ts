@@ -159,7 +159,9 @@ export function stretchLeg(input: LegInput): Result<LegMade, Refusal> {
   const ankle = knee + (kneeToFloor - fromFloor) * long;
   const calf = knee + CALF_PART.value * (ankle - knee);
   const thigh = crotchLevel + Math.min(THIGH_BELOW.value, crotchToKnee * THIGH_WITHIN.value) * long;
-  assumed.push('Calf a third of the way from the knee to the ankle; thigh 5 cm below the crotch.');
+  assumed.push(
+    `Calf a third of the way from the knee to the ankle; thigh ${inBothRules(THIGH_BELOW.value)} below the crotch.`,
+  );
 
   const levels: LegLevel[] = [];
   const girth = (name: LevelName, y: number, measure: Length, reduction: number): number => {

@@ -1,3 +1,4 @@
+import { inBothRules } from '../length/both-rules.ts';
 import { add, inches, type Length, subtract, times, zero } from '../length/length.ts';
 import { bad, good, type Result } from '../length/result.ts';
 import { type Advice, advise, type Sourced } from './advice.ts';
@@ -49,7 +50,12 @@ export const EASY_TUCK: Sourced<Length> = { value: inches(1, 8), source: practic
 /** Advice where a tuck is shallower than {@link EASY_TUCK}; else none. */
 export const shallowAdvice = (depths: readonly Length[]): readonly Advice[] =>
   depths.some((depth) => depth < EASY_TUCK.value)
-    ? [advise('A tuck of 1/16 in is hard to keep even; 1/8 in is easier.', EASY_TUCK.source)]
+    ? [
+        advise(
+          `A tuck less deep than ${inBothRules(EASY_TUCK.value)} is hard to keep even.`,
+          EASY_TUCK.source,
+        ),
+      ]
     : [];
 
 const say = (which: number): string => `tuck ${which + 1}`;
