@@ -96,6 +96,11 @@ export function OneReckoning({ reckoning }: { readonly reckoning: Reckoning }) {
       document.title = 'Slipbaste';
     };
   }, []);
+  useLayoutEffect(() => {
+    // The words that the result is old take room above the fields; the one in hand is not to slip off below.
+    const inHand = document.activeElement;
+    if (inHand?.matches('.entry')) inHand.scrollIntoView?.({ block: 'nearest' });
+  }, [stale]);
   const put = (next: Kept): void => {
     book.value = next;
     keepEntries(id, next, fields);
