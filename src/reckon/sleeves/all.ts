@@ -4,6 +4,7 @@ import { closedCuff } from './closed-cuff.ts';
 import { headOfASleeve } from './head-of-a-sleeve.ts';
 import { horsehairHem } from './horsehair-hem.ts';
 import { loopBow } from './loop-bow.ts';
+import { neckclothBow } from './neckcloth-bow.ts';
 import { stuffedRoll } from './stuffed-roll.ts';
 import { supportInside } from './support-inside.ts';
 
@@ -12,6 +13,7 @@ export const SLEEVES: readonly Reckoning[] = [
   buttonedCuff,
   closedCuff,
   loopBow,
+  neckclothBow,
   headOfASleeve,
   supportInside,
   stuffedRoll,
