@@ -44,7 +44,9 @@ describe('built page', () => {
   });
 
   it('lets the maker zoom', () => {
-    expect(html).toContain('content="width=device-width, initial-scale=1, viewport-fit=cover"');
+    expect(html).toContain(
+      'content="width=device-width, initial-scale=1, viewport-fit=cover, interactive-widget=resizes-content"',
+    );
   });
 });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
+import { inches, mm } from '../../src/length/length.ts';
 import { readLength } from '../../src/length/reading.ts';
 import { readPieces } from '../../src/reckon/cloth/piece-lines.ts';
 import type { Fields } from '../../src/reckon/reckoning.ts';
@@ -18,6 +19,7 @@ import {
 import { foldedWords } from '../../src/screens/reckoner/more-fields.tsx';
 import { withUnit } from '../../src/screens/reckoner/turn-length.ts';
 import { turnLines } from '../../src/screens/reckoner/turn-lines.ts';
+import { longWords } from '../../src/screens/reckoner/words.ts';
 
 const fields: Fields = {
   depth: { kind: 'length', label: 'Depth', start: { in: '1/4', mm: '6' } },
@@ -224,4 +226,15 @@ test('what is folded away is named with what stands there', () => {
   );
   const many = Array.from({ length: 6 }, (_, i) => [`spare ${i}`, spare] as const);
   expect(foldedWords(many, written)).toBe('May stay empty: 6 fields.');
+});
+
+describe('a length that is bought by the yard or metre', () => {
+  const inch = { unit: 'in', per: 16 } as const;
+  const metric = { unit: 'mm', step: 0.5 } as const;
+  test('is said so beside its figure, from two yards or metres on', () => {
+    expect(longWords(inches(120), inch)).toBe('about 3 3/8 yd');
+    expect(longWords(inches(72), inch)).toBeUndefined();
+    expect(longWords(mm(2500), metric)).toBe('about 2.50 m');
+    expect(longWords(mm(2000), metric)).toBeUndefined();
+  });
 });

@@ -2,7 +2,7 @@ import { type Marking, writeLength } from '../../length/writing.ts';
 import type { ReckonedFigure } from '../../reckon/reckoning.ts';
 import { LengthFigure } from '../../ui/figure.tsx';
 import { hairOff } from '../bench/marks.tsx';
-import { writeNumber } from './words.ts';
+import { longWords, writeNumber } from './words.ts';
 
 /** A figure as it is read: a length with how far its mark is off, a number of things, or words. */
 export function FigureOf({
@@ -22,7 +22,7 @@ export function FigureOf({
     );
   }
   const written = writeLength(figure.length, marking);
-  const hair = hairOff(written.off, marking);
+  const hair = longWords(figure.length, marking) ?? hairOff(written.off, marking);
   return (
     <>
       <LengthFigure written={written} />

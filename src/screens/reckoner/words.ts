@@ -1,4 +1,6 @@
+import { inMetres, inYards } from '../../cloth/cloth-bought.ts';
 import { writeSource } from '../../cloth/source.ts';
+import { inches, type Length, longer, mm } from '../../length/length.ts';
 import { type Marking, sayLength, writeLength } from '../../length/writing.ts';
 import type { Reckoned, ReckonedFigure, Reckoning } from '../../reckon/reckoning.ts';
 import { hairOff } from '../bench/marks.tsx';
@@ -6,6 +8,12 @@ import { entryWords, type Written } from './entries.ts';
 
 /** A number as it is shown: two decimals at the most. */
 export const writeNumber = (n: number): string => String(Math.round(n * 100) / 100 + 0);
+
+/** A length of two yards or metres or more as it is bought, such as thread; undefined where the rule says it better. */
+export function longWords(length: Length, marking: Marking): string | undefined {
+  if (marking.unit === 'in') return longer(length, inches(72)) ? `about ${inYards(length)}` : undefined;
+  return longer(length, mm(2000)) ? `about ${inMetres(length)}` : undefined;
+}
 
 /** A figure in one string: `2 1/2 in`, `12 beads`. */
 export function writeFigure(figure: ReckonedFigure, marking: Marking): string {
