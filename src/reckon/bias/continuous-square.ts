@@ -4,6 +4,7 @@ import { geometry } from '../../cloth/source.ts';
 import { bad, good } from '../../length/result.ts';
 import { reckoning } from '../reckoning.ts';
 import { CLOSING, MOST_ROUNDS, tubeDrawing, tubeFigures, tubeMarks } from './tube.ts';
+import { TUBE_FIELDS } from './tube-fields.ts';
 
 /** The smallest square for a continuous strip of a wanted length. */
 export const squareForStrip = reckoning({
@@ -13,19 +14,7 @@ export const squareForStrip = reckoning({
   group: 'Bias',
   fields: {
     needed: { kind: 'length', label: 'Length you need', start: { in: '4 yd', mm: '4 m' } },
-    strip: {
-      kind: 'length',
-      label: 'Cut width',
-      means: 'Of the strip, at right angles to its edge.',
-      start: { in: '1 1/2', mm: '40' },
-    },
-    join: {
-      kind: 'length',
-      usual: true,
-      label: 'Seam allowance',
-      means: 'Of both seams.',
-      start: { in: '1/4', mm: '6' },
-    },
+    ...TUBE_FIELDS,
   },
   blame: { across: 'needed', along: 'needed' },
   work: (given) => {

@@ -4,6 +4,7 @@ import { geometry } from '../../cloth/source.ts';
 import { bad, good } from '../../length/result.ts';
 import { reckoning } from '../reckoning.ts';
 import { CLOSING, MOST_ROUNDS, tubeDrawing, tubeFigures, tubeMarks } from './tube.ts';
+import { TUBE_FIELDS } from './tube-fields.ts';
 
 /** One long strip cut round and round a tube. */
 export const continuousStrip = reckoning({
@@ -19,19 +20,7 @@ export const continuousStrip = reckoning({
       means: 'Along the selvage.',
       start: { in: '12', mm: '300' },
     },
-    strip: {
-      kind: 'length',
-      label: 'Cut width',
-      means: 'Of the strip, at right angles to its edge.',
-      start: { in: '1 1/2', mm: '40' },
-    },
-    join: {
-      kind: 'length',
-      usual: true,
-      label: 'Seam allowance',
-      means: 'Of both seams.',
-      start: { in: '1/4', mm: '6' },
-    },
+    ...TUBE_FIELDS,
   },
   work: (given) => {
     const { across, along, strip, join } = given;

@@ -4,6 +4,7 @@ import { ringParts } from '../../cloth/flounce.ts';
 import { geometry } from '../../cloth/source.ts';
 import { good } from '../../length/result.ts';
 import { reckoning } from '../reckoning.ts';
+import { RING_FIELDS } from './ring-fields.ts';
 import { ringsMade } from './ring-figures.ts';
 
 /** A frill of whole circles or parts of one, from the seam that it is set to. */
@@ -31,36 +32,7 @@ export const circularFrill = reckoning({
       means: 'More circles ripple more; half a circle is 0.5.',
       start: '1',
     },
-    ends: {
-      kind: 'choice',
-      usual: true,
-      label: 'Ends',
-      options: [
-        { value: 'closed', label: 'joined into a ring' },
-        { value: 'open', label: 'left open' },
-      ],
-      start: 'closed',
-    },
-    allowance: {
-      kind: 'length',
-      usual: true,
-      label: 'Allowance at the seam',
-      start: { in: '3/8', mm: '10' },
-    },
-    hem: {
-      kind: 'length',
-      usual: true,
-      label: 'Hem allowance',
-      means: 'At the outer edge; 0 where it is bound or left.',
-      start: { in: '1/4', mm: '6' },
-    },
-    slit: {
-      kind: 'length',
-      usual: true,
-      label: 'Allowance at slits',
-      means: 'On each side of the slit in each ring, where rings are joined or hemmed.',
-      start: { in: '3/8', mm: '10' },
-    },
+    ...RING_FIELDS,
   },
   work: ({ ends, ...given }) => {
     const made = circleFrill(given);

@@ -3,6 +3,7 @@ import { flounce } from '../../cloth/flounce.ts';
 import { geometry, published } from '../../cloth/source.ts';
 import { good } from '../../length/result.ts';
 import { reckoning } from '../reckoning.ts';
+import { RING_FIELDS } from './ring-fields.ts';
 import { inCircles, ringsMade } from './ring-figures.ts';
 
 /** A flounce known by its two edges and its depth. */
@@ -29,36 +30,7 @@ export const shapedFlounce = reckoning({
       label: 'Finished depth',
       start: { in: '6', mm: '150' },
     },
-    ends: {
-      kind: 'choice',
-      usual: true,
-      label: 'Ends',
-      options: [
-        { value: 'closed', label: 'joined into a ring' },
-        { value: 'open', label: 'left open' },
-      ],
-      start: 'closed',
-    },
-    allowance: {
-      kind: 'length',
-      usual: true,
-      label: 'Allowance at the seam',
-      start: { in: '3/8', mm: '10' },
-    },
-    hem: {
-      kind: 'length',
-      usual: true,
-      label: 'Hem allowance',
-      means: 'At the lower edge; 0 where it is bound or left.',
-      start: { in: '1/4', mm: '6' },
-    },
-    slit: {
-      kind: 'length',
-      usual: true,
-      label: 'Allowance at slits',
-      means: 'At the two ends of each part, where parts are joined or hemmed.',
-      start: { in: '3/8', mm: '10' },
-    },
+    ...RING_FIELDS,
   },
   blame: { seam: 'top', circles: 'bottom' },
   work: ({ ends, ...given }) => {

@@ -5,6 +5,7 @@ import { EASY_TUCK, tucks } from '../../cloth/tucks.ts';
 import { longest, shortest, subtract, zero } from '../../length/length.ts';
 import { good } from '../../length/result.ts';
 import { type ReckonedFigure, reckoning } from '../reckoning.ts';
+import { ROW_FIELDS } from './row-fields.ts';
 import { doneStrip, flatAndFinished, tuckStrip } from './tuck-drawing.ts';
 
 /** Tucks whose depth grows or shrinks evenly from the first to the last. */
@@ -28,22 +29,7 @@ export const growingTucks = reckoning({
       means: 'From one stitching line to the next, the same throughout.',
       start: { in: '1', mm: '25' },
     },
-    first: {
-      kind: 'length',
-      label: 'First stitching line',
-      means: 'From the edge that you measure from, finished.',
-      start: { in: '1', mm: '25' },
-    },
-    pressed: {
-      kind: 'choice',
-      usual: true,
-      label: 'Pressed',
-      options: [
-        { value: 'away', label: 'away from the edge' },
-        { value: 'toward', label: 'towards the edge' },
-      ],
-      start: 'away',
-    },
+    ...ROW_FIELDS,
   },
   blame: { depth: 'lastDepth' },
   work: ({ count, firstDepth, lastDepth, ...given }) => {

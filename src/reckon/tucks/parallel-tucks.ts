@@ -4,6 +4,7 @@ import { EASY_TUCK, tucks } from '../../cloth/tucks.ts';
 import { good } from '../../length/result.ts';
 import { reckoning } from '../reckoning.ts';
 import { apartFigures } from './apart-figures.ts';
+import { ROW_FIELDS } from './row-fields.ts';
 import { doneStrip, flatAndFinished, tuckStrip } from './tuck-drawing.ts';
 
 /** Parallel tucks of one depth, from their finished places. */
@@ -26,22 +27,7 @@ export const parallelTucks = reckoning({
       means: 'From one stitching line to the next.',
       start: { in: '3/4', mm: '20' },
     },
-    first: {
-      kind: 'length',
-      label: 'First stitching line',
-      means: 'From the edge that you measure from, finished.',
-      start: { in: '1', mm: '25' },
-    },
-    pressed: {
-      kind: 'choice',
-      usual: true,
-      label: 'Pressed',
-      options: [
-        { value: 'away', label: 'away from the edge' },
-        { value: 'toward', label: 'towards the edge' },
-      ],
-      start: 'away',
-    },
+    ...ROW_FIELDS,
     after: {
       kind: 'length',
       label: 'After the last',
