@@ -59,8 +59,11 @@ export interface Ledger {
 
 type Numbers = LedgerSchema['device']['value'];
 
-/** How long after opening the second copy is looked over, ms. */
+/** How long after opening the second copy is looked over, ms, if nothing is written before. */
 const FILL_AFTER_MS = 2_000;
+
+/** Deeds put into the second copy at a time when it must be made whole: none of the puts may take as long as a timeout. */
+const FILL_BY = 1_000;
 
 const ERASED =
   'The browser has thrown the ledger away while it was open. What is on the screen is no longer on this device; import the last backup.';
@@ -88,6 +91,10 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
   const tabs = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(`${name} ledger`);
   const copy = openSecondCopy(name, timeoutMs);
   let closed = false;
+  /** Deeds on their way, which the second copy may not have yet. */
+  let underWay = 0;
+  /** The looking over of the second copy, once it has begun. */
+  let whole: Promise<void> | undefined;
   const tell = (deeds: readonly Deed[]): void => {
     if (deeds.length > 0 && !closed) tabs?.postMessage(deeds);
   };
@@ -144,6 +151,21 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
   const write: Ledger['write'] = async (outfit, acts) => {
     if (acts.length === 0) return [];
     refuseUnreadable(acts);
+    underWay += acts.length;
+    const { written, since } = await writeDown(outfit, acts).finally(() => {
+      underWay -= acts.length;
+    });
+    // A copy that was lost itself must hold the earlier deeds too before the maker is told that this one is safe.
+    await (whole ??= fillCopy());
+    const [first] = written;
+    if (first !== undefined && !settle(first.device)) void putBack(ERASED);
+    tell(written);
+    if (since >= snapshotEvery) void takeOne(outfit);
+    return written;
+  };
+
+  /** Writes into the ledger and then into its second copy. */
+  const writeDown = async (outfit: string, acts: readonly Act[]) => {
     const at = now();
     let tried: readonly Deed[] | undefined;
     let since = 0;
@@ -166,11 +188,7 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
       }),
     );
     await (await copy)?.add(written);
-    const [first] = written;
-    if (first !== undefined && !settle(first.device)) void putBack(ERASED);
-    tell(written);
-    if (since >= snapshotEvery) void takeOne(outfit);
-    return written;
+    return { written, since };
   };
 
   const merge: Ledger['merge'] = async (deeds) => {
@@ -224,15 +242,20 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
     }
   };
 
-  /** Makes the second copy whole where deeds are missing from it. Nobody waits for this. */
+  /** Makes the second copy whole where deeds are missing from it. Only the first deed after opening waits for this. */
   const fillCopy = async (): Promise<void> => {
     const second = await copy;
     if (second === undefined || closed) return;
     try {
       const entries = await read(['outfits'], (tx) => tx.objectStore('outfits').getAll());
       const count = entries.reduce((sum, entry) => sum + entry.deeds, 0);
-      if ((await second.count()) >= count) return;
-      for (const { outfit } of entries) await second.add(await deeds(outfit));
+      const onTheirWay = underWay;
+      if ((await second.count()) + onTheirWay >= count) return;
+      for (const { outfit } of entries) {
+        const all = await deeds(outfit);
+        for (let from = 0; from < all.length; from += FILL_BY)
+          await second.add(all.slice(from, from + FILL_BY));
+      }
     } catch {
       // It is only a copy; the next start tries again.
     }
@@ -245,7 +268,9 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
     if (there !== undefined) {
       settle(there.name);
       // The card that is waited for comes first.
-      setTimeout(() => void fillCopy(), FILL_AFTER_MS);
+      setTimeout(() => {
+        whole ??= fillCopy();
+      }, FILL_AFTER_MS);
       return;
     }
     try {

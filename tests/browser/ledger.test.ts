@@ -499,6 +499,32 @@ describe('the second copy', () => {
     expect(await page.evaluate(async () => bench.beads(await (await bench.open()).load('o')))).toBe(2);
   });
 
+  it.each([1, 2500])(
+    'is whole, when it was lost itself with %i, once the first deed after that is acknowledged',
+    async (many) => {
+      const kept = await page.evaluate(async (length) => {
+        const buckets = (
+          navigator as unknown as { storageBuckets: { delete: (name: string) => Promise<void> } }
+        ).storageBuckets;
+        const ledger = await bench.open();
+        await ledger.write(
+          'o',
+          Array.from({ length }, () => bench.tap()),
+        );
+        ledger.close();
+        await buckets.delete('second-copy');
+        const again = await bench.open();
+        await again.write('o', [bench.tap()]);
+        const copy = await bench.openSecondCopy('slipbaste', 4_000);
+        const count = await copy?.count();
+        copy?.close();
+        again.close();
+        return count;
+      }, many);
+      expect(kept).toBe(many + 1);
+    },
+  );
+
   it('is done without where the browser has no buckets', async () => {
     const result = await page.evaluate(async () => {
       Object.defineProperty(navigator, 'storageBuckets', { value: undefined });
