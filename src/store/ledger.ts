@@ -156,7 +156,7 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
       underWay -= acts.length;
     });
     // A copy that was lost itself must hold the earlier deeds too before the maker is told that this one is safe.
-    await (whole ??= fillCopy());
+    await lookOver();
     const [first] = written;
     if (first !== undefined && !settle(first.device)) void putBack(ERASED);
     tell(written);
@@ -261,6 +261,12 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
     }
   };
 
+  /** Looks the second copy over once for each opening. */
+  const lookOver = (): Promise<void> => {
+    whole ??= fillCopy();
+    return whole;
+  };
+
   const openDevice = async (): Promise<void> => {
     const there = await use((db) =>
       within(db, ['device'], 'readonly', (tx) => tx.objectStore('device').get('this')),
@@ -268,9 +274,7 @@ export const openLedger = async (options: LedgerOptions = {}): Promise<Ledger> =
     if (there !== undefined) {
       settle(there.name);
       // The card that is waited for comes first.
-      setTimeout(() => {
-        whole ??= fillCopy();
-      }, FILL_AFTER_MS);
+      setTimeout(() => void lookOver(), FILL_AFTER_MS);
       return;
     }
     try {
