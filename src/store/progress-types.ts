@@ -1,4 +1,5 @@
 import type { DeedId } from './deed.ts';
+import type { ReckonedAct } from './reckoned.ts';
 import type { Trail } from './trail.ts';
 
 /** How far one step has got. */
@@ -36,15 +37,7 @@ export interface Progress {
   readonly waived: ReadonlySet<string>;
   readonly notes: readonly { readonly step: string; readonly text: string; readonly at: number }[];
   /** Figures put on cards, in the order in which they were put; `deed` is the one to take back to take them off. */
-  readonly reckoned: readonly {
-    readonly deed: DeedId;
-    readonly step: string;
-    readonly reckoning: string;
-    readonly title: string;
-    readonly unit: 'in' | 'mm';
-    readonly entries: Readonly<Record<string, string>>;
-    readonly figures: readonly { readonly name: string; readonly figure: string }[];
-  }[];
+  readonly reckoned: readonly (Omit<ReckonedAct, 'kind'> & { readonly deed: DeedId })[];
   /** The deed that one touch of undo takes back, and its act; none where there is nothing to take back. */
   readonly undo:
     | { readonly deed: DeedId; readonly kind: string; readonly step: string; readonly item: string }

@@ -10,6 +10,7 @@ import { useEffect } from 'preact/hooks';
 import { type Keeping, keepingNow, missingWork } from '../../store/keeping.ts';
 import { SlipBasting } from '../../ui/heading-mark.tsx';
 import { keep } from '../../ui/safe-storage.ts';
+import { canShare } from '../../ui/share.ts';
 import { ChoicesPanel } from '../choices-panel.tsx';
 import { HouseNotice, HouseTrouble } from '../house.tsx';
 import { go, writeHash } from '../route.ts';
@@ -27,10 +28,6 @@ const onIos = (): boolean =>
 const onHomeScreen = (): boolean =>
   matchMedia('(display-mode: standalone)').matches ||
   ('standalone' in navigator && navigator.standalone === true);
-
-/** Sharing a file fits where a download has nowhere to go: on a phone or tablet that offers it. */
-const canShare = (file: File): boolean =>
-  matchMedia('(pointer: coarse)').matches && (navigator.canShare?.({ files: [file] }) ?? false);
 
 /** The outfits page. */
 export default function Outfits() {

@@ -12,9 +12,10 @@ import { PAPERS } from '../../paper/papers.ts';
 import type { PatternSheet } from '../../paper/pattern-sheet.ts';
 import { sheetsSvg } from '../../paper/svg.ts';
 import { losesLetters } from '../../print/latin.ts';
+import { canShare } from '../../ui/share.ts';
 import { PagePictures } from './page-pictures.tsx';
 import { paper } from './paper-choice.ts';
-import { canShare, fileName, offerFile } from './save-file.ts';
+import { fileName, offerFile } from './save-file.ts';
 import './paper.css';
 
 /** What is to be printed. Give the same function again as long as its sheets are the same: they are laid anew for a new one. */

@@ -1,6 +1,4 @@
-/** Sharing a file fits where a download has nowhere to go: on a phone or tablet that offers it. */
-export const canShare = (file: File): boolean =>
-  matchMedia('(pointer: coarse)').matches && (navigator.canShare?.({ files: [file] }) ?? false);
+import { canShare } from '../../ui/share.ts';
 
 /** Offers a file as the device does it: by its share sheet, or as a download. Call it straight from a touch. */
 export function offerFile(file: File): void {
