@@ -23,6 +23,7 @@ export function disagreements(outfit: Outfit): readonly Problem[] {
 
   unique(outfit.cloths, 'cloth', ['cloths'], say);
   unique(outfit.markers, 'marker', ['markers'], say);
+  unique(outfit.wearers, 'wearer', ['wearers'], say);
   unique(outfit.garments, 'garment', ['garments'], say);
   outfit.garments.forEach((garment, g) => {
     checkGarment(outfit, garment, ['garments', g], say);
@@ -69,6 +70,16 @@ function checkGarment(outfit: Outfit, garment: Garment, path: Path, say: Say): v
       taken.add(thing.id);
     });
   }
+
+  const wearers = outfit.wearers.map((wearer) => wearer.id);
+  if (garment.wearer !== undefined && !wearers.includes(garment.wearer)) {
+    say(
+      [...path, 'wearer'],
+      `${garment.name}: wearer \`${garment.wearer}\` does not exist`,
+      didYouMean(garment.wearer, wearers, 'add them to the wearers, or leave `wearer` out'),
+    );
+  }
+  unique(garment.units, 'unit', [...path, 'units'], say);
 
   const cloths = new Set(outfit.cloths.map((cloth) => cloth.id));
   garment.pieces.forEach((piece, i) => {

@@ -1,9 +1,10 @@
 import type { Length } from '../length/length.ts';
-import type { Outline } from '../shape/outline.ts';
+import type { Outline, Point } from '../shape/outline.ts';
+import type { MeasureId } from './measures.ts';
 
 /**
  * The description of an outfit: what is to be made, never in which order. The order of making is derived from it.
- * All ids are unique: cloths and markers within the outfit; pieces, works, joins and gates together within a garment.
+ * All ids are unique: cloths, markers, wearers and garments within the outfit; pieces, works, joins and gates together within a garment.
  */
 export interface Outfit {
   readonly id: string;
@@ -16,7 +17,17 @@ export interface Outfit {
   readonly units: 'in' | 'mm';
   readonly cloths: readonly Cloth[];
   readonly markers: readonly Marker[];
+  readonly wearers: readonly Wearer[];
+  /** May be empty: then nothing is to be made yet. */
   readonly garments: readonly Garment[];
+}
+
+/** Somebody that garments are made for. */
+export interface Wearer {
+  readonly id: string;
+  readonly name: string;
+  /** On the body, without ease; only what was taken. */
+  readonly measures: Readonly<Partial<Record<MeasureId, Length>>>;
 }
 
 /** A cloth and what it stands. */
@@ -47,10 +58,36 @@ export interface Marker {
 export interface Garment {
   readonly id: string;
   readonly name: string;
+  /** Id of the wearer whose measures its figures are proposed from. */
+  readonly wearer?: string;
+  /** The ready-made units it was put together from, in the order in which they were put on. */
+  readonly units: readonly UnitUse[];
   readonly pieces: readonly Piece[];
   readonly works: readonly Work[];
   readonly joins: readonly Join[];
   readonly gates: readonly Gate[];
+}
+
+/**
+ * A ready-made unit as this garment has it. Its parts stand among the garment's own; this says what they were made
+ * from, so that a figure can be changed later and the parts made anew.
+ */
+export interface UnitUse {
+  /** Begins the ids of all its parts. */
+  readonly id: string;
+  readonly name: string;
+  /** Which ready-made unit. One that this version does not know keeps its parts and cannot be changed. */
+  readonly unit: string;
+  /** What the maker wrote in its fields, by their names; what is not here is proposed from measures and places. */
+  readonly entries: Readonly<Record<string, string>>;
+  /** Where it was put, by the names of its places: edges as `piece.edge`, or the id of a piece or of a join. */
+  readonly at: Readonly<Record<string, readonly string[]>>;
+  /** Ids of cloths, by the names that the unit has for them. */
+  readonly cloths: Readonly<Record<string, string>>;
+  /** Ids of the pieces, works, joins and try-ons that it brought. */
+  readonly brought: readonly string[];
+  /** Those of them that the maker has changed or taken out by hand: they are left alone when the unit is made anew. */
+  readonly own: readonly string[];
 }
 
 /** A piece of cloth, by its seam line. */
@@ -70,7 +107,17 @@ export interface Piece {
   readonly allowance: Length;
   /** True where a block is cut first, worked, and only then cut to the outline. */
   readonly cutAfterWork: boolean;
+  /** Where the grain lies, in degrees clockwise from the upright of the drawing; upright where it is not said. */
+  readonly grain?: number;
+  /** Places marked on the piece besides its edges: a dart's point, where a pocket sits. */
+  readonly marks: readonly PieceMark[];
   readonly outline: Outline;
+}
+
+/** A place marked on a piece. */
+export interface PieceMark {
+  readonly name: string;
+  readonly at: Point;
 }
 
 /** A named edge of a piece; `other` means the edge of the mirrored mate, or of the other half of a folded piece. */

@@ -1,6 +1,8 @@
 import * as v from 'valibot';
 import { inches, type Length, mm } from '../length/length.ts';
 import { readLength } from '../length/reading.ts';
+import type { Outline, Point, Segment } from '../shape/outline.ts';
+import { MEASURES, type MeasureId } from './measures.ts';
 import type { EdgeRef } from './outfit.ts';
 import { nearest } from './suggest.ts';
 
@@ -102,32 +104,47 @@ const curve = v.tuple(
   ],
   'must be four numbers: the two handles of the curve, [x1, y1, x2, y2]',
 );
+const stretch = { to: pair, curve: v.exactOptional(curve) };
+const drawnIn = oneOf(['in', 'mm']);
+const place =
+  (unit: 'in' | 'mm') =>
+  (x: number, y: number): Point =>
+    unit === 'in' ? { x: inches(x), y: inches(y) } : { x: mm(x), y: mm(y) };
 const outline = v.pipe(
   record({
-    unit: oneOf(['in', 'mm']),
+    unit: drawnIn,
     start: pair,
     edges: v.pipe(
-      list(record({ name: id, to: pair, curve: v.exactOptional(curve) })),
+      list(
+        record({
+          name: id,
+          /** Stretches that come before the last one, where an edge has several. */
+          via: v.exactOptional(v.pipe(v.array(record(stretch), 'must be a list, in [ ]'), v.maxLength(2000))),
+          ...stretch,
+        }),
+      ),
       v.minLength(3, 'must have at least three edges'),
     ),
   }),
-  v.transform(({ unit, start, edges }) => {
-    const at = (x: number, y: number) =>
-      unit === 'in' ? { x: inches(x), y: inches(y) } : { x: mm(x), y: mm(y) };
+  v.transform(({ unit, start, edges }): Outline => {
+    const at = place(unit);
+    const segment = ({
+      to,
+      curve: handles,
+    }: v.InferOutput<ReturnType<typeof record<typeof stretch>>>): Segment =>
+      handles
+        ? {
+            kind: 'curve',
+            first: at(handles[0], handles[1]),
+            second: at(handles[2], handles[3]),
+            to: at(...to),
+          }
+        : { kind: 'line', to: at(...to) };
     return {
       start: at(...start),
       edges: edges.map((edge) => ({
         name: edge.name,
-        segments: [
-          edge.curve
-            ? {
-                kind: 'curve' as const,
-                first: at(edge.curve[0], edge.curve[1]),
-                second: at(edge.curve[2], edge.curve[3]),
-                to: at(...edge.to),
-              }
-            : { kind: 'line' as const, to: at(...edge.to) },
-        ],
+        segments: [...(edge.via ?? []), edge].map(segment),
       })),
     };
   }),
@@ -163,7 +180,30 @@ const piece = record({
   unit: v.exactOptional(id),
   allowance: notNegative,
   cutAfterWork: v.optional(v.boolean('must be true or false'), false),
+  grain: v.exactOptional(number(-180, 180)),
+  marks: v.optional(
+    list(
+      v.pipe(
+        record({ name, unit: drawnIn, at: pair }),
+        v.transform((mark) => ({ name: mark.name, at: place(mark.unit)(...mark.at) })),
+      ),
+    ),
+    [],
+  ),
   outline,
+});
+
+/** Words by name: what was written in the fields of a unit, which cloth it takes. */
+const wordsBy = v.record(v.string(), v.pipe(text, v.maxLength(200, 'must not be longer than 200 letters')));
+const unitUse = record({
+  id,
+  name,
+  unit: id,
+  entries: v.optional(wordsBy, {}),
+  at: v.optional(v.record(v.string(), list(text)), {}),
+  cloths: v.optional(v.record(v.string(), id), {}),
+  brought: v.optional(list(id), []),
+  own: v.optional(list(id), []),
 });
 
 const family = record({
@@ -319,7 +359,9 @@ const garment = v.pipe(
   record({
     id,
     name,
-    pieces: v.pipe(list(piece), v.minLength(1, 'must have at least one piece')),
+    wearer: v.exactOptional(id),
+    units: v.optional(list(unitUse), []),
+    pieces: list(piece),
     works: v.optional(list(work), []),
     joins: v.optional(list(join), []),
     gates: v.optional(list(gate), []),
@@ -331,6 +373,15 @@ const garment = v.pipe(
     `must not have more than ${MANY_EDGES} edges, nor name more than ${MANY_EDGES} in its joins`,
   ),
 );
+
+/** Every measure may be there or not; one that no list of measures has is refused, with the nearest name. */
+const measures = record(
+  Object.fromEntries(MEASURES.map((one) => [one.id, v.exactOptional(positive)])) as Record<
+    MeasureId,
+    v.ExactOptionalSchema<typeof positive, undefined>
+  >,
+);
+const wearer = record({ id, name, measures: v.optional(measures, {}) });
 
 /** The shape of an outfit file; what the names in it must agree about is checked in `reading.ts`. */
 export const outfitSchema = record({
@@ -352,5 +403,6 @@ export const outfitSchema = record({
   units: v.optional(oneOf(['in', 'mm']), 'mm'),
   cloths: v.pipe(list(cloth), v.minLength(1, 'must name at least one cloth')),
   markers: v.pipe(list(marker), v.minLength(1, 'must name at least one marker')),
-  garments: v.pipe(list(garment), v.minLength(1, 'must have at least one garment')),
+  wearers: v.optional(list(wearer), []),
+  garments: list(garment),
 });

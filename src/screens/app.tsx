@@ -33,6 +33,9 @@ const Outfits = later(() => import('./outfits/outfits.tsx'));
 const Reckoner = later<{ readonly reckoning?: string }>(() => import('./reckoner/reckoner.tsx'));
 const Sources = later(() => import('./sources/sources.tsx'));
 const OutfitPaper = later<{ readonly session: Session }>(() => import('./paper/outfit-paper.tsx'));
+const Describe = later<{ readonly session: Session; readonly at: readonly string[] }>(
+  () => import('./describe/describe.tsx'),
+);
 const RunningOrder = later<{ readonly session: Session }>(() => import('./running-order/running-order.tsx'));
 
 function Opening() {
@@ -76,6 +79,7 @@ export function App() {
   const found = session.value;
   if (!found || found.id !== wanted) return <Opening />;
   if (found.progress.value.description === undefined) return <NotHere />;
+  if (place.screen === 'outfit') return <Describe session={found} at={place.at} />;
   if (place.screen === 'paper') return <OutfitPaper session={found} />;
   return place.screen === 'bench' ? <Bench session={found} /> : <RunningOrder session={found} />;
 }

@@ -7,6 +7,8 @@ const OF_AN_OUTFIT = ['bench', 'order', 'paper'] as const;
 export type Route =
   | { readonly screen: 'outfits' }
   | { readonly screen: (typeof OF_AN_OUTFIT)[number]; readonly outfit: string }
+  /** The description of an outfit, or a part of it: `garment`, `shirt`, `piece`, `front`. */
+  | { readonly screen: 'outfit'; readonly outfit: string; readonly at: readonly string[] }
   /** The list of reckonings, or one of them. */
   | { readonly screen: 'reckoner'; readonly reckoning?: string }
   /** Where figures come from. */
@@ -18,6 +20,10 @@ export function readHash(hash: string): Route | undefined {
   if (screen === '') return { screen: 'outfits' };
   if (rest === undefined) return screen === 'reckoner' || screen === 'sources' ? { screen } : undefined;
   try {
+    if (screen === 'outfit') {
+      const [outfit = '', ...at] = rest.split('/').map(decodeURIComponent);
+      return { screen, outfit, at };
+    }
     const name = decodeURIComponent(rest);
     if (screen === 'reckoner') return { screen, reckoning: name };
     const found = OF_AN_OUTFIT.find((one) => one === screen);
@@ -30,6 +36,8 @@ export function readHash(hash: string): Route | undefined {
 /** The hash of a place. */
 export function writeHash(route: Route): string {
   if (route.screen === 'outfits') return '#/';
+  if (route.screen === 'outfit')
+    return `#/outfit/${[route.outfit, ...route.at].map(encodeURIComponent).join('/')}`;
   const name = 'outfit' in route ? route.outfit : route.screen === 'reckoner' ? route.reckoning : undefined;
   return `#/${route.screen}${name === undefined ? '' : `/${encodeURIComponent(name)}`}`;
 }

@@ -1,3 +1,5 @@
+import type { Change } from './describe-change.ts';
+
 /**
  * The deeds: everything that is done at the bench or to the description, in the past tense. A deed is written once
  * and never changed; taking one back is another deed that names it.
@@ -12,6 +14,8 @@ export type Act =
   | { readonly kind: 'outfit-begun'; readonly description: unknown }
   /** One place in the description was changed. `at` is a JSON Pointer (RFC 6901); `undefined` values are left out. */
   | { readonly kind: 'described'; readonly at: string; readonly was?: unknown; readonly now?: unknown }
+  /** Several places in the description were changed at once, in this order; `say` is what the maker did, for undoing it. */
+  | { readonly kind: 'redescribed'; readonly say: string; readonly changes: readonly Change[] }
   /** The card was opened at the bench: the place to come back to, and the beginning of the time spent. */
   | { readonly kind: 'step-opened'; readonly step: string }
   | { readonly kind: 'step-done'; readonly step: string }

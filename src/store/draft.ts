@@ -92,6 +92,7 @@ const stepOf = (draft: Draft, step: string): StepDraft => {
 /** Kinds that one touch of undo can take back. */
 const UNDOABLE: ReadonlySet<string> = new Set<Deed['act']['kind']>([
   'described',
+  'redescribed',
   'step-done',
   'item-done',
   'tap',
@@ -120,6 +121,17 @@ export const addDeed = (draft: Draft, deed: Deed, takenBack: Deed | undefined): 
     case 'described': {
       const changed = describeChange(draft.description, act);
       if (changed.ok) draft.description = changed.value;
+      break;
+    }
+    case 'redescribed': {
+      // All of them or none: half a change would be a description that nobody meant.
+      let description = draft.description;
+      for (const change of act.changes) {
+        const changed = describeChange(description, change);
+        if (!changed.ok) return;
+        description = changed.value;
+      }
+      draft.description = description;
       break;
     }
     case 'step-opened': {

@@ -6,6 +6,7 @@ import { readReckoned } from './reckoned.ts';
 const CARRIES: { readonly [K in Act['kind']]: Readonly<Record<string, 'string' | 'number'>> } = {
   'outfit-begun': {},
   described: { at: 'string' },
+  redescribed: { say: 'string' },
   'step-opened': { step: 'string' },
   'step-done': { step: 'string' },
   'item-done': { step: 'string', item: 'string' },
@@ -60,6 +61,12 @@ export const readDeed = (raw: unknown, outfit: string): Result<Deed, string> => 
     const value = act[field];
     const fits = type === 'number' ? Number.isFinite(value) : typeof value === 'string';
     if (!fits) return wrong(`act.${field}`, value, `a ${type}`);
+  }
+  if (act.kind === 'redescribed') {
+    const { changes } = act;
+    if (!Array.isArray(changes) || !changes.every((one) => isRecord(one) && typeof one.at === 'string')) {
+      return wrong('act.changes', changes, 'a list of changes, each with its place');
+    }
   }
   if (act.kind === 'reckoned') {
     const read = readReckoned(act);

@@ -11,26 +11,30 @@ const SRC = join(ROOT, 'src');
 const TABLE = new Map<string, readonly string[]>([
   ['length', []],
   ['shape', ['length']],
+  ['fields', ['length']],
   ['cloth', ['length', 'shape']],
-  ['outfit', ['length', 'shape', 'cloth']],
+  ['outfit', ['length', 'shape', 'fields', 'cloth']],
   ['paper', ['length', 'shape', 'cloth', 'outfit']],
-  ['reckon', ['length', 'shape', 'cloth', 'paper']],
+  ['reckon', ['length', 'shape', 'fields', 'cloth', 'paper']],
   ['order', ['length', 'shape', 'cloth', 'outfit']],
   ['fitting', ['length', 'shape', 'cloth', 'outfit', 'order']],
   ['time', ['length', 'order', 'outfit']],
   ['store', ['length', 'outfit']],
   ['ui', ['length', 'shape', 'paper']],
   ['print', ['length', 'shape', 'paper']],
+  ['traced', ['length', 'shape']],
   ['pwa', []],
   [
     'screens',
     [
       'length',
       'shape',
+      'fields',
       'cloth',
       'outfit',
       'paper',
       'print',
+      'traced',
       'reckon',
       'order',
       'fitting',
@@ -60,7 +64,18 @@ const TABLE = new Map<string, readonly string[]>([
   ],
 ]);
 
-const CORE = new Set(['length', 'shape', 'cloth', 'outfit', 'paper', 'reckon', 'order', 'fitting', 'time']);
+const CORE = new Set([
+  'length',
+  'shape',
+  'fields',
+  'cloth',
+  'outfit',
+  'paper',
+  'reckon',
+  'order',
+  'fitting',
+  'time',
+]);
 
 /** The border of the core, where a file from outside is read: the only place in it for a package. */
 const BORDER = /^outfit\/(schema|reading)[\w-]*\.ts$/;

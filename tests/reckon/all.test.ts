@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { writeSource } from '../../src/cloth/source.ts';
+import { askedFirst, type Field, startOf } from '../../src/fields/fields.ts';
 import type { ReadingUnit } from '../../src/length/reading.ts';
 import { markingStrip } from '../../src/paper/marking-strip.ts';
 import type { PatternSheet } from '../../src/paper/pattern-sheet.ts';
 import { RECKONINGS, reckoningOf } from '../../src/reckon/all.ts';
-import { askedFirst, type Field, startOf } from '../../src/reckon/reckoning.ts';
 
 const UNITS: readonly ReadingUnit[] = ['in', 'mm'];
 const MARKING = { in: { unit: 'in', per: 16 }, mm: { unit: 'mm', step: 1 } } as const;

@@ -1,6 +1,7 @@
+import type { Entries } from '../../src/fields/fields.ts';
 import type { Length } from '../../src/length/length.ts';
 import type { ReadingUnit } from '../../src/length/reading.ts';
-import type { Entries, Reckoned, Reckoning } from '../../src/reckon/reckoning.ts';
+import type { Reckoned, Reckoning } from '../../src/reckon/reckoning.ts';
 
 /** What a reckoning gives for entries that must be good. */
 export function reckoned(one: Reckoning, entries: Entries = {}, unit: ReadingUnit = 'in'): Reckoned {

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
+import type { Fields } from '../../src/fields/fields.ts';
 import { inches, mm } from '../../src/length/length.ts';
 import { readLength } from '../../src/length/reading.ts';
 import { readPieces } from '../../src/reckon/cloth/piece-lines.ts';
-import type { Fields } from '../../src/reckon/reckoning.ts';
 import {
   blank,
   cleared,

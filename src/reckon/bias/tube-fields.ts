@@ -1,4 +1,4 @@
-import type { Fields } from '../reckoning.ts';
+import type { Fields } from '../../fields/fields.ts';
 
 /** What is asked about any strip cut from a tube of cloth. */
 export const TUBE_FIELDS = {

@@ -1,4 +1,4 @@
-import type { Fields } from '../reckoning.ts';
+import type { Fields } from '../../fields/fields.ts';
 
 /** What is asked about any frill cut from rings: its ends and its allowances. */
 export const RING_FIELDS = {

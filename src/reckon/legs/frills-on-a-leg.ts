@@ -1,12 +1,13 @@
 import { refusal } from '../../cloth/refusal.ts';
 import { stretchLeg as draft } from '../../cloth/stretch-leg.ts';
 import { frillLines, seamFeet } from '../../cloth/stretch-leg-cut.ts';
+import type { LengthField } from '../../fields/fields.ts';
 import { type Length, mm, nm, subtract, zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { line, middleWords, place, sheet } from '../../paper/drawing.ts';
 import type { StripMarks } from '../../paper/marking-strip.ts';
 import type { Drawn } from '../../paper/pattern-sheet.ts';
-import { type LengthField, reckoning } from '../reckoning.ts';
+import { reckoning } from '../reckoning.ts';
 import { kneeOf, levelUpFromKnee } from './knee-levels.ts';
 import {
   crossAt,

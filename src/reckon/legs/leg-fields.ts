@@ -1,9 +1,9 @@
 import { type Refusal, refusal } from '../../cloth/refusal.ts';
 import type { ClothGauge } from '../../cloth/stretch.ts';
 import type { LegInput, LegMeasures } from '../../cloth/stretch-leg-measures.ts';
+import type { ChoiceField, Fields, LengthField, Values } from '../../fields/fields.ts';
 import { inches, type Length, mm } from '../../length/length.ts';
 import { bad, good, type Result } from '../../length/result.ts';
-import type { ChoiceField, Fields, LengthField, Values } from '../reckoning.ts';
 
 const length = (label: string, inch: string, metric: string, means: string) =>
   ({ kind: 'length', label, means, start: { in: inch, mm: metric } }) as const satisfies LengthField;

@@ -1,5 +1,5 @@
 import type { SewnCloth, Weight } from '../../cloth/needles.ts';
-import type { ChoiceField } from '../reckoning.ts';
+import type { ChoiceField } from '../../fields/fields.ts';
 
 /** How a cloth is made and whether it gives. */
 export type Make = 'woven' | 'giving' | 'knit' | 'firm';

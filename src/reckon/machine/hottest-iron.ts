@@ -1,11 +1,12 @@
 import { advise } from '../../cloth/advice.ts';
 import { DOT_LIMIT, type Dots, pressAdvice, pressLimit } from '../../cloth/press-heat.ts';
 import { practice } from '../../cloth/source.ts';
+import type { ChoiceField } from '../../fields/fields.ts';
 import { mm, nm, times, zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { box, middleWords, place, sheet } from '../../paper/drawing.ts';
 import type { Drawn } from '../../paper/pattern-sheet.ts';
-import { type ChoiceField, reckoning } from '../reckoning.ts';
+import { reckoning } from '../reckoning.ts';
 import { CARE_OPTIONS, dotsDrawn, dotsOf, sayDots, soleDrawn } from './iron-drawing.ts';
 
 type Care = '0' | '1' | '2' | '3';

@@ -1,4 +1,4 @@
-import type { Fields } from '../reckoning.ts';
+import type { Fields } from '../../fields/fields.ts';
 
 /** Where a row of tucks begins and how it is pressed. */
 export const ROW_FIELDS = {

@@ -1,6 +1,6 @@
+import { type Entries, type Field, type Fields, startOf } from '../../fields/fields.ts';
 import { type ReadingUnit, readLength } from '../../length/reading.ts';
 import { type Marking, writeLength } from '../../length/writing.ts';
-import { type Entries, type Field, type Fields, startOf } from '../../reckon/reckoning.ts';
 import { keep, recall } from '../../ui/safe-storage.ts';
 import { turnLength, withUnit } from './turn-length.ts';
 import { turnLines } from './turn-lines.ts';

@@ -1,6 +1,6 @@
 import { useId, useRef } from 'preact/hooks';
+import type { Field } from '../../fields/fields.ts';
 import type { Marking } from '../../length/writing.ts';
-import type { Field } from '../../reckon/reckoning.ts';
 import { Sign } from '../../ui/signs.tsx';
 import { understood } from './entries.ts';
 

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import type { Field } from '../../reckon/reckoning.ts';
+import type { Field } from '../../fields/fields.ts';
 import { entryWords, type Written } from './entries.ts';
 
 /** More empty fields than this are counted, not named. */

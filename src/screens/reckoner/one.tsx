@@ -1,9 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { writeSource } from '../../cloth/source.ts';
+import { askedFirst, type Fault, type Field } from '../../fields/fields.ts';
 import { bad, type Result } from '../../length/result.ts';
 import type { Marking } from '../../length/writing.ts';
-import { askedFirst, type Fault, type Field, type Reckoned, type Reckoning } from '../../reckon/reckoning.ts';
+import type { Reckoned, Reckoning } from '../../reckon/reckoning.ts';
 import { SheetDrawing } from '../../ui/sheet-drawing.tsx';
 import { HouseNotice, HouseTrouble } from '../house.tsx';
 import { writeHash } from '../route.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../../src/fields/fields.ts';
 import { clothForStrips } from '../../../src/reckon/bias/bias-cloth.ts';
 import { stripsFromCloth } from '../../../src/reckon/bias/bias-strips.ts';
-import type { Entries } from '../../../src/reckon/reckoning.ts';
 import { figure, refusedAt, worked } from '../frills/worked.ts';
 
 describe('cloth for bias strips', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../../src/fields/fields.ts';
 import { stripsFromCloth } from '../../../src/reckon/bias/bias-strips.ts';
-import type { Entries } from '../../../src/reckon/reckoning.ts';
 import { figure, marksOf, refusedAt, worked } from '../frills/worked.ts';
 
 describe('bias strips from cloth', () => {

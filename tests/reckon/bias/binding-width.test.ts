@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../../src/fields/fields.ts';
 import { bindingStrip } from '../../../src/reckon/bias/binding-width.ts';
-import type { Entries } from '../../../src/reckon/reckoning.ts';
 import { extent, figure, marksOf, refusedAt, worked } from '../frills/worked.ts';
 
 describe('width of a binding', () => {

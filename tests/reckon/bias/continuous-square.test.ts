@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../../src/fields/fields.ts';
 import { squareForStrip } from '../../../src/reckon/bias/continuous-square.ts';
 import { continuousStrip } from '../../../src/reckon/bias/continuous-strip.ts';
-import type { Entries } from '../../../src/reckon/reckoning.ts';
 import { figure, refusedAt, worked } from '../frills/worked.ts';
 
 describe('square for a strip', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../../src/fields/fields.ts';
 import { continuousStrip } from '../../../src/reckon/bias/continuous-strip.ts';
-import type { Entries } from '../../../src/reckon/reckoning.ts';
 import { figure, marksOf, refusedAt, worked } from '../frills/worked.ts';
 
 describe('continuous strip', () => {

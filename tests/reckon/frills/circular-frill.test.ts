@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../../src/fields/fields.ts';
 import { circularFrill } from '../../../src/reckon/frills/circular-frill.ts';
-import type { Entries } from '../../../src/reckon/reckoning.ts';
 import { pathLength } from '../../../src/shape/measure.ts';
 import { extent, figure, marksOf, refusedAt, worked } from './worked.ts';
 

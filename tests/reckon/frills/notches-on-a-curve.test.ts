@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../../src/fields/fields.ts';
 import { notchesOnACurve } from '../../../src/reckon/frills/notches-on-a-curve.ts';
-import type { Entries } from '../../../src/reckon/reckoning.ts';
 import { figure, marksOf, refusedAt, worked } from './worked.ts';
 
 describe('notches on a curve', () => {

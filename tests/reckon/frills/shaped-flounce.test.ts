@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Entries } from '../../../src/fields/fields.ts';
 import { shapedFlounce } from '../../../src/reckon/frills/shaped-flounce.ts';
-import type { Entries } from '../../../src/reckon/reckoning.ts';
 import { figure, refusedAt, worked } from './worked.ts';
 
 describe('flounce from its edges', () => {

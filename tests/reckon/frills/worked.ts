@@ -1,6 +1,7 @@
+import type { Entries } from '../../../src/fields/fields.ts';
 import { toInches, toMm } from '../../../src/length/index.ts';
 import type { ReadingUnit } from '../../../src/length/reading.ts';
-import type { Entries, Reckoned, Reckoning } from '../../../src/reckon/reckoning.ts';
+import type { Reckoned, Reckoning } from '../../../src/reckon/reckoning.ts';
 
 /** What a reckoning gives for these entries, which must be possible. */
 export function worked(one: Reckoning, entries: Entries = {}, unit: ReadingUnit = 'mm'): Reckoned {

@@ -1,6 +1,7 @@
+import type { Entries } from '../../../src/fields/fields.ts';
 import type { ReadingUnit } from '../../../src/length/index.ts';
 import { toMm } from '../../../src/length/index.ts';
-import type { Entries, Reckoned, Reckoning } from '../../../src/reckon/reckoning.ts';
+import type { Reckoned, Reckoning } from '../../../src/reckon/reckoning.ts';
 
 /** What a reckoning gives back where it must. */
 export function worked(one: Reckoning, entries: Entries = {}, unit: ReadingUnit = 'mm'): Reckoned {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Entries } from '../../../src/reckon/reckoning.ts';
+import type { Entries } from '../../../src/fields/fields.ts';
 import { headOfASleeve } from '../../../src/reckon/sleeves/head-of-a-sleeve.ts';
 import { figure, marksOf, refusedAt, worked } from '../frills/worked.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Entries } from '../../../src/reckon/reckoning.ts';
+import type { Entries } from '../../../src/fields/fields.ts';
 import { neckclothBow } from '../../../src/reckon/sleeves/neckcloth-bow.ts';
 import { extent, figure, marksOf, refusedAt, worked } from '../frills/worked.ts';
 

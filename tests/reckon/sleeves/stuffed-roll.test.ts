@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Entries } from '../../../src/reckon/reckoning.ts';
+import type { Entries } from '../../../src/fields/fields.ts';
 import { stuffedRoll } from '../../../src/reckon/sleeves/stuffed-roll.ts';
 import { figure, refusedAt, worked } from '../frills/worked.ts';
 
