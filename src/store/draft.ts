@@ -245,5 +245,6 @@ const undoOf = (deed: Deed): Progress['undo'] => {
     kind: act.kind,
     step: 'step' in act ? act.step : '',
     item: 'item' in act ? act.item : '',
+    ...(act.kind === 'redescribed' ? { say: act.say } : {}),
   };
 };

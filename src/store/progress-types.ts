@@ -40,7 +40,14 @@ export interface Progress {
   readonly reckoned: readonly (Omit<ReckonedAct, 'kind'> & { readonly deed: DeedId })[];
   /** The deed that one touch of undo takes back, and its act; none where there is nothing to take back. */
   readonly undo:
-    | { readonly deed: DeedId; readonly kind: string; readonly step: string; readonly item: string }
+    | {
+        readonly deed: DeedId;
+        readonly kind: string;
+        readonly step: string;
+        readonly item: string;
+        /** What the maker did to the description, in words: `put on the collar`. */
+        readonly say?: string;
+      }
     | undefined;
   /**
    * The deeds behind all this, for taking one back and for one that comes late. Nothing for a screen to read. A progress

@@ -70,6 +70,7 @@ export function undoName(undo: Progress['undo'], card: Card | undefined): string
     case 'reason-waived':
       return 'waiving';
     case 'described':
+    case 'redescribed':
       return 'the change';
     case 'note':
       return 'note';
