@@ -1,0 +1,134 @@
+import { type Length, NM_PER_MM } from '../../length/length.ts';
+import { type Marking, writeLength } from '../../length/writing.ts';
+import { FOLD, spell } from '../../outfit/chains.ts';
+import type { Piece } from '../../outfit/outfit.ts';
+import { insideOf, placeAt } from '../../paper/parallel-edge.ts';
+import { edgeRuns } from '../../paper/piece-marks.ts';
+import { boundingBox, edgeLengths } from '../../shape/measure.ts';
+import type { Point } from '../../shape/outline.ts';
+
+/** An edge ready to be drawn and touched, in millimetres. */
+export interface EdgeLine {
+  /** As a file spells it: `other:front.neck`. */
+  readonly ref: string;
+  /** Its number round the outline, from 1. */
+  readonly number: number;
+  readonly name: string;
+  readonly long: Length;
+  readonly d: string;
+  readonly label: { readonly x: number; readonly y: number; readonly turn: number; readonly words: string };
+}
+
+/** One side of a piece, drawn. */
+export interface SideLines {
+  readonly other: boolean;
+  readonly d: string;
+  readonly edges: readonly EdgeLine[];
+  readonly middle: { readonly x: number; readonly y: number };
+}
+
+/** A piece drawn for touching: once, or with its mirrored mate or other half beside it. */
+export interface PieceLines {
+  readonly view: readonly [left: number, top: number, wide: number, high: number];
+  /** Height of the letters. */
+  readonly letters: number;
+  readonly sides: readonly SideLines[];
+}
+
+const round = (n: number): number => Math.round(n * 100) / 100;
+const path = (run: readonly { readonly x: number; readonly y: number }[]): string =>
+  run.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${round(x)} ${round(y)}`).join('');
+
+/** Letters are this part of the larger side: about 15 px on a phone. */
+const LETTER = 1 / 23;
+/** How wide a letter is for its height, on the whole. */
+const WIDE = 0.56;
+
+/** Words of an edge name: `front seam`. */
+export const saidName = (edge: string): string => edge.replaceAll('-', ' ');
+
+/** `Neck, 4 3/8 in`. */
+export const namedLength = (edge: string, long: Length, marking: Marking): string =>
+  `${saidName(edge)}, ${writeLength(long, marking).text}`;
+
+/**
+ * The edges of a piece as lines to touch, each with its name just inside it, or with its number where the edge is too
+ * short for the name.
+ * @param mate whether the mirrored mate, or the other half of a folded piece, is drawn too
+ */
+export function pieceLines(piece: Piece, mate: boolean): PieceLines {
+  const runs = edgeRuns(piece.outline);
+  const lengths = edgeLengths(piece.outline);
+  const all = [...runs.values()].flat();
+  const box = boundingBox(all);
+  const [left, right, top, bottom] = [box.left, box.right, box.top, box.bottom].map((n) => n / NM_PER_MM) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  const inside = insideOf(all);
+  const gap = (right - left) / 6;
+  const folded = piece.cut === 'fold';
+  // A folded half is mirrored at its fold; a pair lies side by side.
+  const across = (x: number): number => (folded ? -x : right + gap + (right - x));
+  const [from, to] = !mate
+    ? [left, right]
+    : folded
+      ? [Math.min(left, -right), Math.max(right, -left)]
+      : [left, right + gap + right - left];
+  const side = Math.max(to - from, bottom - top, 0.01);
+  const letters = side * LETTER;
+  const rim = letters * 0.9;
+  const draw = (other: boolean): SideLines => {
+    const at = (p: Point) => ({
+      x: other ? across(p.x / NM_PER_MM) : p.x / NM_PER_MM,
+      y: p.y / NM_PER_MM,
+    });
+    const edges = [...runs].flatMap(([name, run], i): EdgeLine[] => {
+      const long = lengths.get(name);
+      const place = placeAt(run, 0.5, inside);
+      if (long === undefined || !place) return [];
+      const flip = other ? -1 : 1;
+      const [wx, wy] = [place.way.x * flip, place.way.y];
+      const degrees = (Math.atan2(wy, wx) * 180) / Math.PI;
+      const turn = degrees > 90 ? degrees - 180 : degrees <= -90 ? degrees + 180 : degrees;
+      const said = saidName(name);
+      const fits = said.length * letters * WIDE <= (long / NM_PER_MM) * 0.92;
+      // The middle of the letters lies this far inside the line, whichever way they are turned.
+      const away = letters * 0.85;
+      const middle = at(place.at);
+      const up = fits ? turn : 0;
+      const [x, y] = [middle.x + place.inward.x * flip * away, middle.y + place.inward.y * away];
+      // Letters stand on their base line, a third of their height below their middle.
+      const down = letters * 0.34;
+      return [
+        {
+          ref: spell({ piece: piece.id, edge: name, other }),
+          number: i + 1,
+          name,
+          long,
+          d: path(run.map(at)),
+          label: {
+            x: round(x - Math.sin((up * Math.PI) / 180) * down),
+            y: round(y + Math.cos((up * Math.PI) / 180) * down),
+            turn: round(up),
+            words: fits ? said : String(i + 1),
+          },
+        },
+      ];
+    });
+    return {
+      other,
+      d: `${path([...runs.values()].flat().map(at))}Z`,
+      edges: edges.filter((edge) => !other || edge.name !== FOLD || !folded),
+      middle: { x: round((at(box2(left)).x + at(box2(right)).x) / 2), y: round((top + bottom) / 2) },
+    };
+  };
+  const box2 = (x: number): Point => ({ x: x * NM_PER_MM, y: 0 }) as Point;
+  return {
+    view: [round(from - rim), round(top - rim), round(to - from + rim * 2), round(bottom - top + rim * 2)],
+    letters: round(letters),
+    sides: mate ? [draw(false), draw(true)] : [draw(false)],
+  };
+}
