@@ -1,6 +1,7 @@
 import { writeProblem } from '../../outfit/problem.ts';
 import type { StepProgress } from '../../store/progress-types.ts';
 import { writeDuration } from '../../ui/duration.ts';
+import { writeHash } from '../route.ts';
 import type { Session } from '../session.ts';
 
 /** A card that lay open longer than this was left, not worked at. */
@@ -60,6 +61,19 @@ export function Stuck({ session }: { readonly session: Session }) {
             <li key={problem.at + problem.wrong}>{writeProblem(problem)}</li>
           ))}
         </ul>
+      </section>
+    );
+  }
+  if (session.running.value?.sequence.length === 0) {
+    return (
+      <section class="finished" data-part="nothing-yet">
+        <h1>Nothing to sew yet</h1>
+        <p>
+          Say which pieces the outfit has, and what is done to them; the order of making follows from that.
+        </p>
+        <a class="main" href={writeHash({ screen: 'outfit', outfit: session.id, at: [] })}>
+          Go on describing it
+        </a>
       </section>
     );
   }

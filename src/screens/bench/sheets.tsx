@@ -5,6 +5,7 @@ import type { StepId } from '../../order/step.ts';
 import { Sheet } from '../../ui/sheet.tsx';
 import { ChoicesPanel, KeysPanel } from '../choices-panel.tsx';
 import { HouseNotice } from '../house.tsx';
+import { writeHash } from '../route.ts';
 import type { Session } from '../session.ts';
 import { PutElsewhere } from './put-elsewhere.tsx';
 import './sheets.css';
@@ -143,6 +144,7 @@ function AddReason({ session, step }: { readonly session: Session; readonly step
 export function MoreSheet({ session, onClose }: SheetProps) {
   const text = useSignal('');
   const step = session.step.value;
+  const garment = step === undefined ? undefined : session.running.value?.steps.get(step)?.garment;
   const notes = session.progress.value.notes.filter((note) => note.step === step);
   const add = (event: Event): void => {
     event.preventDefault();
@@ -177,6 +179,17 @@ export function MoreSheet({ session, onClose }: SheetProps) {
         </form>
       )}
       <PutElsewhere session={session} />
+      <a
+        class="plain"
+        data-part="description"
+        href={writeHash({
+          screen: 'outfit',
+          outfit: session.id,
+          at: garment === undefined ? [] : ['garment', garment],
+        })}
+      >
+        Change the description
+      </a>
       <ChoicesPanel />
       <KeysPanel />
       <HouseNotice />

@@ -1,18 +1,20 @@
 /**
  * Where the maker starts: what is in work, how to begin, and how to keep a copy outside the browser.
  *
- * What others may hold on to: `main[data-part="outfits"]`; buttons `Open the Harbour Clockmaker` and `Open the plain
- * shirt`; one `li[data-outfit]` an outfit with the links `Go on` and `Order` and `[data-part="save-copy"]`; the file
- * field `[data-part="bring-in"]`; `[data-part="keeping"]`, `[data-part="missing"]`, `[data-part="install"]`.
+ * What others may hold on to: `main[data-part="outfits"]`; buttons `Describe your own outfit` (its form is
+ * `form[data-part="begin-own"]`), `Open the Harbour Clockmaker` and `Open the plain shirt`; one `li[data-outfit]` an
+ * outfit with the links `Go on`, `Order` and `Description` and `[data-part="save-copy"]`; the file field `[data-part="bring-in"]`; `[data-part="keeping"]`, `[data-part="missing"]`, `[data-part="install"]`.
  */
 import { useSignal } from '@preact/signals';
+import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { type Keeping, keepingNow, missingWork } from '../../store/keeping.ts';
 import { SlipBasting } from '../../ui/heading-mark.tsx';
 import { keep } from '../../ui/safe-storage.ts';
 import { canShare } from '../../ui/share.ts';
 import { ChoicesPanel } from '../choices-panel.tsx';
-import { HouseNotice, HouseTrouble } from '../house.tsx';
+import { recallDraft } from '../describe/drafts.ts';
+import { HouseNotice, HouseTrouble, trouble } from '../house.tsx';
 import { go, writeHash } from '../route.ts';
 import { ledger } from '../workroom.ts';
 import { type BroughtIn, beginFrom, bringIn } from './bring-in.ts';
@@ -67,7 +69,25 @@ export default function Outfits() {
     );
   };
 
+  const own = useSignal<{ readonly Form: ComponentType } | undefined>(undefined);
+  const beginOwn = (): void => {
+    import('./begin-own.tsx').then(
+      (part) => {
+        own.value = { Form: part.default };
+      },
+      () => {
+        trouble.value =
+          'A part of the app could not be read. Load the page again when you are at a quiet moment.';
+      },
+    );
+  };
+  useEffect(() => {
+    // What was begun and not handed in is there again.
+    if (Object.values(recallDraft('own')).some((text) => text.trim() !== '')) beginOwn();
+  }, []);
+
   const list = listed.value;
+  const Own = own.value?.Form;
   const missing = list && missingWork(list.length);
   return (
     <main class="page" data-part="outfits">
@@ -94,9 +114,16 @@ export default function Outfits() {
             Say what the outfit is, and Slipbaste works out the order of making, one card at a time, with
             every mark and count.
           </p>
+          {Own ? (
+            <Own />
+          ) : (
+            <button type="button" class="main big" onClick={beginOwn}>
+              Describe your own outfit
+            </button>
+          )}
           <button
             type="button"
-            class="main big"
+            class="plain big"
             disabled={busy.value}
             onClick={() => demonstrate(clockmaker)}
           >
@@ -115,6 +142,15 @@ export default function Outfits() {
           ))}
         </ul>
       )}
+      {list !== undefined &&
+        list.length > 0 &&
+        (Own ? (
+          <Own />
+        ) : (
+          <button type="button" class="plain big" onClick={beginOwn}>
+            Describe your own outfit
+          </button>
+        ))}
       <p class="answer" role="status">
         {answer.value}
       </p>
@@ -173,6 +209,7 @@ export default function Outfits() {
 function OutfitLine({ line }: { readonly line: Listed }) {
   const copy = copyWords(line, Date.now());
   const { outfit } = line;
+  const nothing = outfit?.garments.every(({ pieces }) => pieces.length === 0) === true;
   return (
     <li class="outfit" data-outfit={line.id}>
       <h2>{line.name}</h2>
@@ -195,20 +232,26 @@ function OutfitLine({ line }: { readonly line: Listed }) {
         >
           {line.done}
         </progress>
-        <span>
-          {line.done} of {line.steps} steps
-        </span>
+        <span>{nothing ? 'Nothing to sew yet' : `${line.done} of ${line.steps} steps`}</span>
       </p>
       <div class="choice">
-        <a class="main" href={writeHash({ screen: 'bench', outfit: line.id })}>
-          {line.done === 0 ? 'Begin' : 'Go on'}
-          <span class="unseen"> with {line.name}</span>
+        {!nothing && (
+          <a class="main" href={writeHash({ screen: 'bench', outfit: line.id })}>
+            {line.done === 0 ? 'Begin' : 'Go on'}
+            <span class="unseen"> with {line.name}</span>
+          </a>
+        )}
+        <a class={nothing ? 'main' : 'plain'} href={writeHash({ screen: 'outfit', outfit: line.id, at: [] })}>
+          {nothing ? 'Go on describing it' : 'Description'}
+          <span class="unseen">: {line.name}</span>
         </a>
-        <a class="plain" href={writeHash({ screen: 'order', outfit: line.id })}>
-          Order<span class="unseen"> of {line.name}</span>
-        </a>
+        {!nothing && (
+          <a class="plain" href={writeHash({ screen: 'order', outfit: line.id })}>
+            Order<span class="unseen"> of {line.name}</span>
+          </a>
+        )}
         <SaveCopy line={line} />
-        {outfit && (
+        {outfit && !nothing && (
           <a class="plain" href={writeHash({ screen: 'paper', outfit: line.id })}>
             Pattern sheets<span class="unseen"> of {line.name}</span>
           </a>

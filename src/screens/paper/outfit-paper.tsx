@@ -46,8 +46,8 @@ export default function OutfitPaper({ session }: { readonly session: Session }) 
       </nav>
       <h1>{outfit ? `Pattern of ${outfit.name}` : 'Pattern'}</h1>
       <HouseTrouble />
-      {!outfit && <Stuck session={session} />}
-      {outfit && (
+      {(!outfit || all.length === 0) && <Stuck session={session} />}
+      {outfit && all.length > 0 && (
         <>
           <p>
             Every piece at true size, with its cutting line, seam line, grain and marks. Pieces with tucks are

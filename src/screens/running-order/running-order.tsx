@@ -48,6 +48,9 @@ export default function RunningOrder({ session }: { readonly session: Session })
         <a class="main" href={writeHash({ screen: 'bench', outfit: session.id })}>
           To the bench
         </a>
+        <a class="plain" href={writeHash({ screen: 'outfit', outfit: session.id, at: [] })}>
+          Description
+        </a>
         <button
           type="button"
           class="plain"
@@ -89,8 +92,8 @@ export default function RunningOrder({ session }: { readonly session: Session })
           </ul>
         </section>
       )}
-      {!running && !loop && <Stuck session={session} />}
-      {running && (
+      {!loop && (!running || running.sequence.length === 0) && <Stuck session={session} />}
+      {running && running.sequence.length > 0 && (
         <>
           <p>
             {running.doneCount} of {running.sequence.length} steps done, {running.ready.size} ready.{' '}
