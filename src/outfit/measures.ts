@@ -5,7 +5,7 @@ export interface Measure {
   readonly name: string;
   /** How it is taken, one or two short sentences. */
   readonly how: string;
-  readonly group: 'Upper body' | 'Arm' | 'Lower body' | 'Foot' | 'Whole';
+  readonly group: 'Whole' | 'Upper body' | 'Arm' | 'Lower body' | 'Leg' | 'Foot';
 }
 
 const measure = <const I extends string>(
@@ -15,13 +15,10 @@ const measure = <const I extends string>(
   how: string,
 ): Measure & { readonly id: I } => ({ id, name, how, group });
 
-/** Every measure that a wearer can have, in the order in which a body is best measured. */
+/** Every measure that a wearer can have, in the order in which a body is best measured: from the top down, group by group. */
 export const MEASURES = [
   measure('height', 'Height', 'Whole', 'From the floor to the top of the head, without shoes.'),
   measure('neck', 'Neck', 'Upper body', 'Round the base of the neck, where a collar seam lies.'),
-  measure('chest', 'Chest', 'Upper body', 'Round the fullest part, level all round, arms hanging.'),
-  measure('waist', 'Waist', 'Upper body', 'Round the body, where the garment’s waist is to sit.'),
-  measure('hip', 'Hip', 'Lower body', 'Round the fullest part of the seat.'),
   measure('shoulder', 'Shoulder', 'Upper body', 'From the side of the neck to the shoulder bone.'),
   measure(
     'across-back',
@@ -29,7 +26,24 @@ export const MEASURES = [
     'Upper body',
     'From arm crease to arm crease, level with the middle of the armholes.',
   ),
-  measure('back-waist', 'Back length', 'Upper body', 'From the neck bone down the back to the waist.'),
+  measure(
+    'chest',
+    'Chest',
+    'Upper body',
+    'Round the fullest part, level all round, arms hanging, breathing quietly.',
+  ),
+  measure(
+    'waist',
+    'Waist',
+    'Upper body',
+    'Round the body, where the garment’s waist is to sit. Tie a tape there: other measures begin at it.',
+  ),
+  measure(
+    'back-waist',
+    'Back length',
+    'Upper body',
+    'From the neck bone that stands out, down the back to the waist.',
+  ),
   measure(
     'armhole',
     'Round the arm',
@@ -40,23 +54,34 @@ export const MEASURES = [
   measure('arm-length', 'Arm length', 'Arm', 'From the shoulder bone over the bent elbow to the wrist bone.'),
   measure('wrist', 'Wrist', 'Arm', 'Round the wrist bone.'),
   measure('hand', 'Hand', 'Arm', 'Round the hand at its widest, the thumb laid into the palm.'),
-  measure('thigh', 'Thigh', 'Lower body', 'Round the leg, just below the crotch.'),
-  measure('knee', 'Knee', 'Lower body', 'Round the middle of the kneecap, slightly bent.'),
-  measure('calf', 'Calf', 'Lower body', 'Round the fullest part.'),
-  measure('ankle', 'Ankle', 'Lower body', 'Round the leg, just above the bones.'),
-  measure('heel', 'Heel', 'Foot', 'Round the heel and the front crease of the ankle.'),
+  measure('hip', 'Hip', 'Lower body', 'Round the fullest part of the seat, level all round.'),
   measure(
     'waist-to-crotch',
     'Waist to crotch',
     'Lower body',
-    'Straight down from the waist, not along the body.',
+    'Straight down from the waist to the level of the crotch, not along the body.',
   ),
-  measure('rise', 'Rise, whole', 'Lower body', 'Waist in front, between the legs, to the waist behind.'),
-  measure('crotch-to-knee', 'Crotch to knee', 'Lower body', 'Down the inside of the leg.'),
-  measure('knee-to-floor', 'Knee to floor', 'Lower body', 'From the middle of the kneecap, without shoes.'),
+  measure(
+    'rise',
+    'Rise, whole',
+    'Lower body',
+    'From the waist in front, between the legs, to the waist behind.',
+  ),
   measure('waist-to-floor', 'Waist to floor', 'Lower body', 'Down the side, without shoes.'),
+  measure('thigh', 'Thigh', 'Leg', 'Round the leg, just below the crotch.'),
+  measure('knee', 'Knee', 'Leg', 'Round the middle of the kneecap, slightly bent.'),
+  measure('calf', 'Calf', 'Leg', 'Round the fullest part.'),
+  measure('ankle', 'Ankle', 'Leg', 'Round the leg at its thinnest, just above the bones.'),
+  measure(
+    'crotch-to-knee',
+    'Crotch to knee',
+    'Leg',
+    'Down the inside of the leg to the middle of the kneecap.',
+  ),
+  measure('knee-to-floor', 'Knee to floor', 'Leg', 'From the middle of the kneecap, without shoes.'),
+  measure('heel', 'Heel', 'Foot', 'Round the point of the heel and the front crease of the ankle.'),
   measure('foot-length', 'Foot length', 'Foot', 'From the heel to the longest toe, standing.'),
-  measure('ball', 'Ball of the foot', 'Foot', 'Round the foot at its widest.'),
+  measure('ball', 'Ball of the foot', 'Foot', 'Round the foot at its widest, standing.'),
 ] as const satisfies readonly Measure[];
 
 /** Name of a measure in a file. */
