@@ -5,6 +5,7 @@ import type { Entries, Fault, Fields, Proposed, Values } from '../../fields/fiel
 import { readFields } from '../../fields/fields.ts';
 import type { Length } from '../../length/length.ts';
 import { bad, good, type Result } from '../../length/result.ts';
+import { type Marking, writeLength } from '../../length/writing.ts';
 import type {
   Caught,
   Chain,
@@ -134,6 +135,8 @@ export interface Making<F extends Fields, P extends Readonly<Record<string, Plac
   readonly id: (part?: string) => string;
   /** The name that the maker gave the unit: `Sleeve`. */
   readonly name: string;
+  /** A length as the maker reads it, to the nearest 1/16 in or 1 mm, for the wording of steps. */
+  readonly written: (length: Length) => string;
 }
 
 /** What figures may be proposed from. */
@@ -172,6 +175,9 @@ export interface Known {
 
 /** A unit as it is being put on. */
 export type Putting = Pick<UnitUse, 'id' | 'name' | 'entries' | 'at' | 'cloths'>;
+
+const SIXTEENTHS: Marking = { unit: 'in', per: 16 };
+const MILLIMETRES: Marking = { unit: 'mm', step: 1 };
 
 const NOTHING: Parts = { pieces: [], works: [], joins: [], gates: [], catches: [] };
 
@@ -282,6 +288,7 @@ export function unit<
         garment: known.garment,
         id: (part) => (part === undefined ? use.id : `${use.id}-${part}`),
         name: use.name,
+        written: (length) => writeLength(length, known.outfit.units === 'in' ? SIXTEENTHS : MILLIMETRES).text,
       });
       if (made.ok) return good({ ...NOTHING, proposed, advice: [], assumed: [], ...made.value });
       const { field, wrong, cure } = made.error;
