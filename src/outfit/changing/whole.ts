@@ -7,7 +7,7 @@ import type { UnitFault } from './units.ts';
 export function setAbout(
   _outfit: Outfit,
   _now: Partial<Pick<Outfit, 'name' | 'about' | 'event' | 'units'>>,
-): Result<Outfit, readonly UnitFault[]> {
+): Outfit {
   throw new Error('not yet');
 }
 
