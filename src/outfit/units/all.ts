@@ -1,7 +1,8 @@
+import { plainSleeve } from './plain-sleeve.ts';
 import type { Unit } from './unit.ts';
 
 /** Every ready-made unit, in the order in which they are offered. */
-export const UNITS: readonly Unit[] = [];
+export const UNITS: readonly Unit[] = [plainSleeve];
 
 const byId = new Map(UNITS.map((one) => [one.id, one]));
 

@@ -1,0 +1,204 @@
+import { CASING_ROOM } from '../../cloth/sleeve-room.ts';
+import { inBothRules } from '../../length/both-rules.ts';
+import { add, type Length } from '../../length/length.ts';
+import { crossings, lookUp } from '../chains.ts';
+import type { EdgeRef, Garment, Gate, Join, Work } from '../outfit.ts';
+import { gateOf, joinOf, stepOf } from './parts.ts';
+import type { EdgesPlaced } from './unit.ts';
+
+/** An edge of a piece on its own side. */
+export const edgeOf = (piece: string, edge: string): EdgeRef => ({ piece, edge, other: false });
+
+/** With a small first letter, as inside a sentence. */
+export const small = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
+
+/** How deep the cloth is turned for an elastic of a width. */
+export const casingFor = (elastic: Length): Length => add(elastic, CASING_ROOM.value);
+
+/** A sleeve whose pieces are drafted, and what is still to be said of it. */
+export interface SleeveMade {
+  readonly id: (part?: string) => string;
+  readonly name: string;
+  readonly garment: Garment;
+  readonly allowance: Length;
+  /** Its pieces from the top down; all have the edges `front-seam` and `back-seam`. */
+  readonly pieces: readonly string[];
+  /** The edge that is set in or held: `cap` or `upper`. */
+  readonly top: string;
+  readonly armhole: EdgesPlaced | undefined;
+  readonly setting: 'round' | 'flat';
+  readonly held: 'armhole' | 'elastic' | 'head';
+  readonly ends: 'hem' | 'elastic' | 'cuff' | 'band';
+  readonly elastic: Length;
+  readonly hem: Length;
+  readonly opening: Length;
+  /** True where the cap is gathered into its armhole. */
+  readonly gathered: boolean;
+}
+
+/** What stands below it: the lower edge of its last piece, hemmed, cased or opened for a cuff. */
+function lowerWorks({ id, name, pieces, ends, elastic, hem, opening }: SleeveMade): readonly Work[] {
+  const on = pieces.at(-1) ?? id();
+  const along = [edgeOf(on, 'lower')];
+  if (ends === 'hem')
+    return [
+      {
+        kind: 'hem',
+        id: id('hem'),
+        name: `${name} hem`,
+        on,
+        along,
+        ring: true,
+        turn: hem,
+        by: 'hand',
+        hang: 0,
+      },
+    ];
+  if (ends === 'elastic')
+    return [
+      {
+        kind: 'casing',
+        id: id('lower-casing'),
+        name: `Lower casing of the ${small(name)}`,
+        on,
+        along,
+        ring: true,
+        turn: casingFor(elastic),
+        elastic,
+      },
+    ];
+  if (ends === 'band' || opening <= 0) return [];
+  const up = inBothRules(opening);
+  return [
+    {
+      kind: 'own',
+      id: id('opening'),
+      name: `Opening of the ${small(name)}`,
+      on,
+      with: [],
+      when: 'flat',
+      steps: [
+        stepOf(
+          `On both long edges of each ${small(name)}, clip the seam allowance ${up} above the lower edge, nearly to the seam line`,
+          'cut',
+          4,
+          { final: true },
+        ),
+        stepOf('Turn the allowances below the clips in twice and stitch them, for the opening', 'machine', 8),
+      ],
+    },
+  ];
+}
+
+/** The joins, works and try-on that any sleeve has, besides what makes its fullness. */
+export function sleeveParts(made: SleeveMade): {
+  readonly works: readonly Work[];
+  readonly joins: readonly Join[];
+  readonly gates: readonly Gate[];
+} {
+  const { id, name, garment, allowance, pieces, top, armhole, setting, held, ends, opening } = made;
+  const flat = setting === 'flat' && armhole !== undefined;
+  const called = small(name);
+  const works: Work[] = [...lowerWorks(made)];
+  const joins: Join[] = [];
+  if (armhole) {
+    joins.push(
+      joinOf({
+        id: id('armhole'),
+        name: `Armhole seam of the ${called}`,
+        this: armhole.chain,
+        to: [edgeOf(id(), top)],
+        depth: allowance,
+        ring: !flat,
+        worked: flat ? 'flat' : 'round',
+        tacked: !flat,
+        finish: 'overlock',
+      }),
+    );
+  }
+  joins.push(
+    joinOf({
+      id: id('seam'),
+      name: `${name} seam`,
+      this: pieces.map((piece) => edgeOf(piece, 'front-seam')),
+      to: pieces.map((piece) => edgeOf(piece, 'back-seam')),
+      depth: allowance,
+      closes: true,
+      tacked: flat,
+      finish: 'overlock',
+      ...(ends === 'cuff' && opening > 0
+        ? { stopsAt: `the opening, ${inBothRules(opening)} above the lower edge` }
+        : {}),
+    }),
+  );
+  if (held === 'elastic' && !armhole) {
+    works.push({
+      kind: 'casing',
+      id: id('upper-casing'),
+      name: `Upper casing of the ${called}`,
+      on: id(),
+      along: [edgeOf(id(), top)],
+      ring: true,
+      turn: casingFor(made.elastic),
+      elastic: made.elastic,
+    });
+  }
+  return { works, joins, gates: [armhole ? setInTry(made, garment, armhole) : detachedTry(made)] };
+}
+
+/** Tried on while its seam is only basted: the armhole in the round, the long seam where the armhole was sewn flat. */
+function setInTry({ id, name, setting, gathered }: SleeveMade, garment: Garment, armhole: EdgesPlaced): Gate {
+  const body = crossings(lookUp(garment), armhole.chain, true).flatMap(({ over }) =>
+    over.map((join) => join.id),
+  );
+  return gateOf({
+    id: id('try'),
+    name: `${name}, basted`,
+    after: setting === 'flat' ? [...new Set(body), id('seam')] : [id('armhole')],
+    checks: [
+      'The top of the cap meets the end of the shoulder seam',
+      'The upper arm has room, also with the arm bent',
+      'The cloth hangs straight from the cap, without slanting folds',
+      gathered ? 'The fullness stands evenly over the shoulder' : 'The cap lies smooth, without puckers',
+      'The arm reaches forward and up',
+      'The sleeve ends where it should with the arm bent',
+    ],
+  });
+}
+
+/** A detached sleeve is tacked up for its try-on and taken apart again. */
+const detachedTry = ({ id, name }: SleeveMade): Gate =>
+  gateOf({
+    id: id('try'),
+    name: `${name}, tacked`,
+    after: [],
+    tack: [id('seam')],
+    checks: [
+      'The top edge goes round the arm where it will be worn, with its fullness',
+      'The sleeve is long enough with the arm bent',
+      'The lower edge passes the hand',
+      'The seam lies under the arm',
+    ],
+  });
+
+/** Ease that is worked into a plain cap before it is set in. */
+export const easeWork = ({ id, name }: Pick<SleeveMade, 'id' | 'name'>, ease: Length): readonly Work[] =>
+  ease <= 0
+    ? []
+    : [
+        {
+          kind: 'own',
+          id: id('ease'),
+          name: `Ease of the ${small(name)}`,
+          on: id(),
+          with: [],
+          when: 'flat',
+          steps: [
+            stepOf(
+              `Sew a row of long stitches over the upper half of the cap, in the allowance, and ease in ${inBothRules(ease)} without a pucker`,
+              'machine',
+              6,
+            ),
+          ],
+        },
+      ];
