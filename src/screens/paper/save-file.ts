@@ -16,7 +16,7 @@ export function offerFile(file: File): void {
 }
 
 /** A file name in plain letters. */
-export function fileName(name: string, ending: 'pdf' | 'svg'): string {
+export function fileName(name: string, ending: 'pdf' | 'svg' | 'json'): string {
   const plain = name
     .normalize('NFKD')
     .toLowerCase()
