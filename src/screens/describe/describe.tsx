@@ -13,6 +13,7 @@ import { UnitPage } from './unit-page.tsx';
 import { UnitsPage } from './units-page.tsx';
 import { WearerPage } from './wearer-page.tsx';
 import { WorkPage } from './work-page.tsx';
+import '../reckoner/reckoner.css';
 import './describe.css';
 
 /** What every page of the description is handed. */

@@ -1,0 +1,125 @@
+import { useSignal } from '@preact/signals';
+import { useId, useMemo } from 'preact/hooks';
+import type { Marking } from '../../length/writing.ts';
+import { placeChoices } from '../../outfit/changing/suggest-places.ts';
+import type { Garment } from '../../outfit/outfit.ts';
+import { readEdge, saidEdge } from '../../outfit/units/place.ts';
+import type { PlaceAsked } from '../../outfit/units/unit.ts';
+import { Sign } from '../../ui/signs.tsx';
+import { EdgePicker } from './edge-picker.tsx';
+import { begun } from './words.ts';
+
+/** Places offered as buttons; the rest is found by touch. */
+const MOST = 6;
+
+/** What a place names, in words. */
+function said(garment: Garment, asked: PlaceAsked, at: readonly string[]): string {
+  const names: readonly { readonly id: string; readonly name: string }[] =
+    asked.kind === 'seam' ? garment.joins : garment.pieces;
+  return at
+    .map((one) =>
+      asked.kind === 'edges'
+        ? saidEdge(garment, readEdge(one))
+        : (names.find(({ id }) => id === one)?.name ?? one),
+    )
+    .join('; ');
+}
+
+/** Where a unit goes: the likely places as buttons, and all edges or pieces to touch where none of them is meant. */
+export function PlaceBox(props: {
+  readonly name: string;
+  readonly asked: PlaceAsked;
+  readonly garment: Garment;
+  readonly picked: readonly string[];
+  readonly fault: string | undefined;
+  readonly marking: Marking;
+  readonly onPick: (at: readonly string[]) => void;
+}) {
+  const { name, asked, garment, picked, fault, marking, onPick } = props;
+  const id = useId();
+  const choices = useMemo(() => placeChoices(garment, asked).slice(0, MOST), [garment, asked]);
+  const here = picked.join(' ');
+  const listed = choices.some(({ at }) => at.join(' ') === here);
+  const touching = useSignal(false);
+  const toggled = (one: string): readonly string[] =>
+    picked.includes(one) ? picked.filter((other) => other !== one) : [...picked, one];
+  const options = [
+    ...choices,
+    ...(picked.length > 0 && !listed ? [{ at: picked, say: said(garment, asked, picked) }] : []),
+  ];
+  const byTouch = asked.kind === 'edges' || asked.kind === 'pieces';
+  return (
+    <fieldset class="field-box one-of field-wide" data-field={`at.${name}`} aria-describedby={`${id}-told`}>
+      <legend>{begun(asked.label)}</legend>
+      <div id={`${id}-told`} class="told-box">
+        {asked.means !== undefined && <p class="means">{asked.means}</p>}
+        {fault !== undefined && (
+          <p class="fault" data-part="fault">
+            <Sign name="caution" />
+            <span>{fault}</span>
+          </p>
+        )}
+      </div>
+      <div class="options">
+        {options.map(({ at, say }) => (
+          <label key={at.join(' ')} class="option">
+            <input
+              type="radio"
+              name={id}
+              checked={at.join(' ') === here}
+              onChange={() => {
+                touching.value = false;
+                onPick(at);
+              }}
+            />
+            <span>{say}</span>
+          </label>
+        ))}
+        {asked.optional && (
+          <label class="option">
+            <input type="radio" name={id} checked={picked.length === 0} onChange={() => onPick([])} />
+            <span>leave it out</span>
+          </label>
+        )}
+      </div>
+      {byTouch && garment.pieces.length > 0 && (
+        <button
+          type="button"
+          class="plain"
+          aria-expanded={touching.value}
+          onClick={() => {
+            touching.value = !touching.peek();
+          }}
+        >
+          {touching.value
+            ? 'Done touching'
+            : asked.kind === 'edges'
+              ? 'Touch other edges'
+              : 'Choose other pieces'}
+        </button>
+      )}
+      {touching.value && asked.kind === 'edges' && (
+        <EdgePicker
+          garment={garment}
+          picked={picked}
+          onPick={(edge) => onPick(toggled(edge))}
+          marking={marking}
+        />
+      )}
+      {touching.value && asked.kind === 'pieces' && (
+        <div class="options">
+          {garment.pieces.map((piece) => (
+            <label key={piece.id} class="option">
+              <input
+                type="checkbox"
+                checked={picked.includes(piece.id)}
+                onChange={() => onPick(toggled(piece.id))}
+              />
+              <span>{piece.name}</span>
+            </label>
+          ))}
+        </div>
+      )}
+    </fieldset>
+  );
+}
