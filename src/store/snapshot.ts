@@ -8,7 +8,7 @@ import { laterDeeds } from './trail.ts';
 const FORMAT = 'slipbaste-snapshot';
 
 /** Counted up whenever adding up changes its meaning, so that an old sum is never taken for a new one. */
-const VERSION = 2;
+const VERSION = 3;
 
 /**
  * A sum of deeds kept beside the ledger so that opening is fast. It holds nothing that the deeds do not: it can be

@@ -118,6 +118,15 @@ test('the pace is that of the time spent counting, once there is enough to go by
   expect(pace(so({ countedMs: 120_000, countedThen: 24 }))).toBe(12);
 });
 
+test('undo names a change of the description in short, where it is short', () => {
+  const redescribed = (say: string) =>
+    undoName({ deed: 'a-1', kind: 'redescribed', step: '', item: '', say }, undefined);
+  expect(redescribed('put on the collar')).toBe('put on collar');
+  expect(redescribed('renamed it')).toBe('renamed it');
+  expect(redescribed('changed the seam allowance of the side front')).toBe('the change');
+  expect(undoName({ deed: 'a-1', kind: 'described', step: '', item: '' }, undefined)).toBe('the change');
+});
+
 test('undo says what it takes back', () => {
   const named = (kind: string, item = '', step = marks.step) =>
     undoName({ deed: 'a-1', kind, step, item }, marks);

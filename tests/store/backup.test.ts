@@ -53,6 +53,13 @@ describe('a backup', () => {
     expect(back.ok && back.value.deeds).toEqual(newer);
   });
 
+  it('keeps a change of several places', async () => {
+    const changes = [{ at: '/name', was: 'Shirt', now: 'Best shirt' }, { at: '/pieces/0' }];
+    const deeds = [deed(0, { kind: 'redescribed', say: 'renamed it', changes })];
+    const back = await readBackup(await writeBackup('o', deeds));
+    expect(back.ok && back.value.deeds).toEqual(deeds);
+  });
+
   it('is read plain, and laid out by hand, too', async () => {
     const pretty = JSON.stringify(JSON.parse(await textOf()), null, 2);
     const back = await readBackup(new Blob([pretty]));
@@ -93,6 +100,17 @@ describe('a file that is no good', () => {
     expect(await bare('"outfit":"o","act"', '"outfit":"p","act"')).toContain('found "p", expected "o"');
     expect(await bare('"kind":"tap"', '"kind":7')).toContain('act.kind: found 7');
     expect(await bare('"add":2', '"add":3')).toBe('fine');
+  });
+
+  it.each([
+    ['no words for it', { changes: [] }, 'act.say: found nothing, expected a string'],
+    ['no list', { say: 'x', changes: {} }, 'act.changes: found an object, expected a list of changes'],
+    ['nothing at all', { say: 'x' }, 'act.changes: found nothing'],
+    ['a change without a place', { say: 'x', changes: [{ now: 1 }] }, 'act.changes: found a list'],
+    ['a change that is none', { say: 'x', changes: ['/name'] }, 'act.changes: found a list'],
+  ])('is refused when a change of several places has %s', async (_, act, expected) => {
+    const spoilt = [deed(0, { kind: 'redescribed', ...act } as unknown as Act)];
+    expect(await refused(await writeBackup('o', spoilt))).toContain(expected);
   });
 
   it('is refused when cut short, and when damaged in the middle', async () => {

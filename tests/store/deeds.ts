@@ -37,6 +37,13 @@ export const anyAct: fc.Arbitrary<Act> = fc.oneof(
     { kind: fc.constant('described' as const), at: pointer, was: value, now: value },
     { requiredKeys: ['kind', 'at'] },
   ),
+  fc.record({
+    kind: fc.constant('redescribed' as const),
+    say: fc.constantFrom('added the collar', 'changed the cloth'),
+    changes: fc.array(fc.record({ at: pointer, was: value, now: value }, { requiredKeys: ['at'] }), {
+      maxLength: 3,
+    }),
+  }),
   fc.record({ kind: fc.constant('step-opened' as const), step: name }),
   fc.record({ kind: fc.constant('step-done' as const), step: name }),
   fc.record({ kind: fc.constant('item-done' as const), step: name, item: name }),

@@ -100,6 +100,55 @@ describe('what deeds add up to', () => {
     expect(progress.notes).toEqual([{ step: 'hem', text: 'shorter left', at: 5_000 }]);
   });
 
+  it('changes several places of the description as one deed, which one undo takes back', () => {
+    const begun = { name: 'Shirt', pieces: [{ id: 'front' }, { id: 'back' }] };
+    const deeds = inTurn(
+      { kind: 'outfit-begun', description: begun },
+      {
+        kind: 'redescribed',
+        say: 'put on the collar',
+        changes: [
+          { at: '/pieces/1', was: { id: 'back' } },
+          { at: '/pieces/0/depth', now: '15 mm' },
+          { at: '/pieces/-', now: { id: 'collar' } },
+        ],
+      },
+    );
+    const progress = addUp(deeds);
+    expect(progress.description).toEqual({
+      name: 'Shirt',
+      pieces: [{ id: 'front', depth: '15 mm' }, { id: 'collar' }],
+    });
+    expect(progress.undo).toEqual({
+      deed: 'a-1',
+      kind: 'redescribed',
+      step: '',
+      item: '',
+      say: 'put on the collar',
+    });
+    const back = applyDeed(progress, deed(2, { kind: 'undone', deed: 'a-1' }));
+    expect(back.description).toEqual(begun);
+    expect(back.undo).toBeUndefined();
+  });
+
+  it('makes all changes of one deed or none of them', () => {
+    const begun = { name: 'Shirt' };
+    const progress = addUp(
+      inTurn(
+        { kind: 'outfit-begun', description: begun },
+        {
+          kind: 'redescribed',
+          say: 'renamed it',
+          changes: [
+            { at: '/name', was: 'Shirt', now: 'Best shirt' },
+            { at: '/nowhere/at/all', now: 1 },
+          ],
+        },
+      ),
+    );
+    expect(progress.description).toEqual(begun);
+  });
+
   it('ignores an act of a newer version, and its taking back, but goes on after them', () => {
     const newer = { kind: 'dyed', step: 's', colour: 'madder' } as unknown as Act;
     const progress = addUp(inTurn(newer, { kind: 'step-done', step: 's' }, { kind: 'undone', deed: 'a-0' }));

@@ -81,6 +81,24 @@ describe('a snapshot', () => {
     });
   });
 
+  it('still takes back a change of several places that it holds, and names it', () => {
+    const changes = [
+      { at: '/name', was: 'Shirt', now: 'Best shirt' },
+      { at: '/pieces/-', now: 'collar' },
+    ];
+    const begun = deed(0, { kind: 'outfit-begun', description: { name: 'Shirt', pieces: [] } });
+    const back = restoreSnapshot(
+      stored([begun, deed(1, { kind: 'redescribed', say: 'added the collar', changes })]),
+      'o',
+    );
+    if (!back.ok) throw new Error(back.error);
+    expect(back.value.description).toEqual({ name: 'Best shirt', pieces: ['collar'] });
+    expect(back.value.undo?.say).toBe('added the collar');
+    const undone = applyDeed(back.value, deed(2, { kind: 'undone', deed: 'a-1' }));
+    expect(undone.description).toEqual({ name: 'Shirt', pieces: [] });
+    expect(undone.undo).toBeUndefined();
+  });
+
   it('is refused with a reason when it is foreign, of another version or damaged', () => {
     const whole = stored(taps(60));
     const reason = (snapshot: unknown, outfit = 'o') => {
@@ -90,7 +108,7 @@ describe('a snapshot', () => {
     expect(reason(whole)).toBe('fine');
     expect(reason(undefined)).toContain('not a snapshot');
     expect(reason({ ...whole, format: 'other' })).toContain('not a snapshot');
-    expect(reason({ ...whole, version: 99 })).toContain('version 99, expected 2');
+    expect(reason({ ...whole, version: 99 })).toContain('version 99, expected 3');
     expect(reason(whole, 'p')).toContain('of "o", expected "p"');
     expect(reason({ ...whole, heads: {} })).toContain('parts of it are missing');
     expect(reason({ ...whole, packed: whole.packed.slice(1) })).toContain('number of deeds');

@@ -47,6 +47,12 @@ function itemName(card: Card | undefined, item: string): string {
   }
 }
 
+/** A change of the description by what the maker did, without articles, where that goes on one line. */
+function changeName(say = ''): string {
+  const short = say.replace(/\b(?:the|an?) /g, '');
+  return short === '' || short.length > MOST_LETTERS ? 'the change' : short;
+}
+
 /** What one touch of undo would take back, on two short lines at most; undefined where there is nothing. */
 export function undoName(undo: Progress['undo'], card: Card | undefined): string | undefined {
   if (!undo) return undefined;
@@ -70,8 +76,9 @@ export function undoName(undo: Progress['undo'], card: Card | undefined): string
     case 'reason-waived':
       return 'waiving';
     case 'described':
-    case 'redescribed':
       return 'the change';
+    case 'redescribed':
+      return changeName(undo.say);
     case 'note':
       return 'note';
     case 'reckoned':
