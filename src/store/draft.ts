@@ -1,3 +1,4 @@
+import { good, type Result } from '../length/result.ts';
 import type { Deed } from './deed.ts';
 import { describeChange } from './describe-change.ts';
 import type { TapRun } from './pack.ts';
@@ -125,13 +126,9 @@ export const addDeed = (draft: Draft, deed: Deed, takenBack: Deed | undefined): 
     }
     case 'redescribed': {
       // All of them or none: half a change would be a description that nobody meant.
-      let description = draft.description;
-      for (const change of act.changes) {
-        const changed = describeChange(description, change);
-        if (!changed.ok) return;
-        description = changed.value;
-      }
-      draft.description = description;
+      let all: Result<unknown, string> = good(draft.description);
+      for (const change of act.changes) if (all.ok) all = describeChange(all.value, change);
+      if (all.ok) draft.description = all.value;
       break;
     }
     case 'step-opened': {

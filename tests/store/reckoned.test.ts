@@ -70,7 +70,7 @@ describe('figures put on a card', () => {
     const old = { ...takeSnapshot(addUp(begun)), version: 1, sum };
     expect(restoreSnapshot(old, 'o')).toEqual({
       ok: false,
-      error: 'The snapshot has version 1, expected 2.',
+      error: 'The snapshot has version 1, expected 3.',
     });
     const odd = restoreSnapshot({ ...old, version: 2 }, 'o');
     expect(odd.ok ? 'fine' : odd.error).toContain('parts of it are missing');
