@@ -72,7 +72,7 @@ describe('figures put on a card', () => {
       ok: false,
       error: 'The snapshot has version 1, expected 3.',
     });
-    const odd = restoreSnapshot({ ...old, version: 2 }, 'o');
+    const odd = restoreSnapshot({ ...old, version: 3 }, 'o');
     expect(odd.ok ? 'fine' : odd.error).toContain('parts of it are missing');
   });
 
