@@ -1,8 +1,24 @@
+import { lanternSleeve } from './lantern-sleeve.ts';
+import { panelledBodice } from './panelled-bodice.ts';
+import { plainBack } from './plain-back.ts';
+import { plainFront } from './plain-front.ts';
 import { plainSleeve } from './plain-sleeve.ts';
+import { princessBack } from './princess-back.ts';
+import { princessFront } from './princess-front.ts';
+import { puffedSleeve } from './puffed-sleeve.ts';
 import type { Unit } from './unit.ts';
 
 /** Every ready-made unit, in the order in which they are offered. */
-export const UNITS: readonly Unit[] = [plainSleeve];
+export const UNITS: readonly Unit[] = [
+  plainFront,
+  plainBack,
+  princessFront,
+  princessBack,
+  panelledBodice,
+  plainSleeve,
+  puffedSleeve,
+  lanternSleeve,
+];
 
 const byId = new Map(UNITS.map((one) => [one.id, one]));
 

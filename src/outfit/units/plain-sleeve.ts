@@ -1,11 +1,12 @@
 import { CAP_EASE, CUFF_FULL, HAND_EASE, sleeveWide } from '../../cloth/sleeve-room.ts';
 import { geometry, practice } from '../../cloth/source.ts';
 import { inBothRules } from '../../length/both-rules.ts';
-import { add, longest, nm } from '../../length/length.ts';
+import { add, longest, nm, zero } from '../../length/length.ts';
 import { good } from '../../length/result.ts';
+import { asked, usually } from './length-field.ts';
 import { pieceOf } from './parts.ts';
 import { bend } from './sketch.ts';
-import { lengthField, SETTING, SLEEVE_USUAL, usualLength } from './sleeve-fields.ts';
+import { SETTING, SLEEVE_USUAL } from './sleeve-fields.ts';
 import { easeWork, sleeveParts } from './sleeve-made.ts';
 import { capFor, shoulderMark, sleeveOutline, underArm } from './sleeve-shape.ts';
 import { unit } from './unit.ts';
@@ -27,14 +28,14 @@ export const plainSleeve = unit({
   },
   cloths: { main: { label: 'Cloth' } },
   fields: {
-    length: lengthField(
+    length: asked(
       'Length',
       '23 1/2',
       '600',
       'From the end of the shoulder over the bent elbow, cuff included.',
     ),
-    wide: lengthField('Upper arm, finished', '14 1/2', '370', 'Round the sleeve just under the arm.'),
-    lower: lengthField('Lower edge, finished', '10', '250', 'Round it, before any cuff gathers it.'),
+    wide: asked('Upper arm, finished', '14 1/2', '370', 'Round the sleeve just under the arm.'),
+    lower: asked('Lower edge, finished', '10', '250', 'Round it, before any cuff gathers it.'),
     ends: {
       kind: 'choice',
       label: 'At the wrist',
@@ -45,8 +46,8 @@ export const plainSleeve = unit({
       start: 'hem',
     },
     setting: SETTING,
-    ease: usualLength('Ease in the cap', '3/4', '20', 'How much longer the cap is than the armhole.'),
-    hem: usualLength('Hem', '1', '25'),
+    ease: usually('Ease in the cap', '3/4', '20', 'How much longer the cap is than the armhole.'),
+    hem: usually('Hem', '1', '25'),
     cuffDepth: SLEEVE_USUAL.cuffDepth,
     opening: SLEEVE_USUAL.opening,
     allowance: SLEEVE_USUAL.allowance,
@@ -120,7 +121,7 @@ export const plainSleeve = unit({
       setting,
       held: 'armhole',
       ends,
-      elastic: hem,
+      elastic: zero,
       hem,
       opening,
       gathered: false,

@@ -1,17 +1,14 @@
-import type { LengthField } from '../../fields/fields.ts';
+import type { NumberField } from '../../fields/fields.ts';
+import { usually } from './length-field.ts';
 
-/** A field for a length, with what stands there first in either rule. */
-export const lengthField = (label: string, inch: string, metric: string, means?: string) =>
-  ({
-    kind: 'length',
-    label,
-    start: { in: inch, mm: metric },
-    ...(means === undefined ? {} : { means }),
-  }) as const satisfies LengthField;
-
-/** The same, with a usual answer that is asked only when the maker wants another. */
-export const usualLength = (label: string, inch: string, metric: string, means?: string) =>
-  ({ ...lengthField(label, inch, metric, means), usual: true }) as const satisfies LengthField;
+/** A field for how many times something a gathered edge is long. */
+export const timesField = (label: string, start: string, means: string): NumberField => ({
+  kind: 'number',
+  label,
+  unit: 'times',
+  start,
+  means,
+});
 
 /** How a sleeve is held up. */
 export const HELD_BY = {
@@ -49,18 +46,8 @@ export const SETTING = {
 
 /** Figures that every sleeve has and few makers change. */
 export const SLEEVE_USUAL = {
-  elastic: usualLength('Width of the elastic', '3/8', '10', 'Where elastic holds it.'),
-  cuffDepth: usualLength(
-    'Depth of the cuff',
-    '2 1/2',
-    '65',
-    'Where a cuff follows; it is part of the length.',
-  ),
-  opening: usualLength(
-    'Opening above the cuff',
-    '2 1/2',
-    '65',
-    'Left in the sleeve seam, where a cuff follows.',
-  ),
-  allowance: usualLength('Seam allowance', '1/2', '12'),
+  elastic: usually('Width of the elastic', '3/8', '10', 'Where elastic holds it.'),
+  cuffDepth: usually('Depth of the cuff', '2 1/2', '65', 'Where a cuff follows; it is part of the length.'),
+  opening: usually('Opening above the cuff', '2 1/2', '65', 'Left in the sleeve seam, where a cuff follows.'),
+  allowance: usually('Seam allowance', '1/2', '12'),
 } as const;

@@ -181,6 +181,22 @@ const detachedTry = ({ id, name }: SleeveMade): Gate =>
     ],
   });
 
+/** An edge of a sleeve that is gathered; marked in eighths where it is very full. */
+export const gatherOf = (
+  { id, name, marker }: Pick<SleeveMade, 'id' | 'name'> & { readonly marker: string },
+  edge: string,
+  fullness: number,
+): Work => ({
+  kind: 'gather',
+  id: id(edge === 'lower' ? 'lower-gathers' : 'gathers'),
+  name: `${edge === 'lower' ? 'Lower gathers' : 'Gathers'} of the ${small(name)}`,
+  on: id(),
+  edge,
+  fullness,
+  divide: fullness > 2 ? 8 : 4,
+  marker,
+});
+
 /** Ease that is worked into a plain cap before it is set in. */
 export const easeWork = ({ id, name }: Pick<SleeveMade, 'id' | 'name'>, ease: Length): readonly Work[] =>
   ease <= 0

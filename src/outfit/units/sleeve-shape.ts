@@ -70,3 +70,18 @@ export const underArm = (
   const under = nm(whole - (cap?.height ?? 0));
   return under < 10_000_000 ? tooShort(field) : good(under);
 };
+
+/** The armhole of a sleeve that is set in, nothing for one worn detached; refused where it was not chosen. */
+export const setInto = (
+  held: 'armhole' | 'elastic' | 'head',
+  armhole: EdgesPlaced | undefined,
+): Result<EdgesPlaced | undefined, Refusal> => {
+  if (held !== 'armhole') return good(undefined);
+  return armhole
+    ? good(armhole)
+    : bad({
+        field: 'at.armhole',
+        wrong: 'A set-in sleeve needs an armhole.',
+        cure: 'Choose it, or wear the sleeve detached.',
+      });
+};

@@ -1,11 +1,10 @@
 import { mm } from '../../../src/length/length.ts';
-import type { Running } from '../../../src/order/running-types.ts';
 import { disagreements } from '../../../src/outfit/agreement.ts';
 import { edgeName } from '../../../src/outfit/chains.ts';
 import type { Chain, Garment, Join, Outfit, Wearer } from '../../../src/outfit/outfit.ts';
 import type { Built, Putting, Unit } from '../../../src/outfit/units/unit.ts';
 import { edgeLengths } from '../../../src/shape/measure.ts';
-import { order } from '../../order/make.ts';
+import { forced, order } from '../../order/make.ts';
 import { demo } from '../demo-files.ts';
 
 /** An invented wearer, measured all over. */
@@ -136,5 +135,13 @@ export function longerTo(garment: Garment, join: string): number {
   return finished(garment, found.to) - finished(garment, found.this);
 }
 
-/** The running order of an outfit with one garment, which must have one. */
-export const orderOfPut = (outfit: Outfit): Running => order(outfit);
+/** Pairs of steps of the first garment that the constraints do not put in this order, as `a before b`; empty where all are. */
+export function forcedPairs(
+  outfit: Outfit,
+  ...pairs: readonly (readonly [string, string])[]
+): readonly string[] {
+  const running = order(outfit);
+  return pairs
+    .filter(([before, after]) => !forced(running, before, after, outfit.garments[0]!.id))
+    .map(([before, after]) => `${before} before ${after}`);
+}

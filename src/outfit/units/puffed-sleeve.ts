@@ -1,0 +1,174 @@
+import { cuff } from '../../cloth/cuffs.ts';
+import { refusal } from '../../cloth/refusal.ts';
+import { sleeveWide } from '../../cloth/sleeve-room.ts';
+import { practice } from '../../cloth/source.ts';
+import { add, nm, times, zero } from '../../length/length.ts';
+import { bad, good } from '../../length/result.ts';
+import { asked, usually } from './length-field.ts';
+import { pieceOf } from './parts.ts';
+import { bend, wave } from './sketch.ts';
+import { sleeveBand } from './sleeve-band.ts';
+import { ARMHOLE, HELD_BY, SETTING, SLEEVE_USUAL, timesField } from './sleeve-fields.ts';
+import { gatherOf, sleeveParts } from './sleeve-made.ts';
+import { capFor, setInto, shoulderMark, sleeveOutline, underArm } from './sleeve-shape.ts';
+import { unit } from './unit.ts';
+
+/** A puffed sleeve: gathered into its armhole and into its lower edge, or worn by itself. */
+export const puffedSleeve = unit({
+  id: 'puffed-sleeve',
+  name: 'Puffed sleeve',
+  tells: 'Gathered above and below, set in or worn by itself.',
+  group: 'Sleeves and cuffs',
+  places: { armhole: ARMHOLE },
+  cloths: { main: { label: 'Cloth' } },
+  fields: {
+    held: HELD_BY,
+    length: asked('Length', '11', '280', 'From its top down the outside of the arm, band or cuff included.'),
+    arm: asked('Round the arm below', '11 1/2', '290', 'On the body, where the sleeve ends.'),
+    fullness: timesField('Fullness above', '1.5', 'How many times the armhole, or the arm, its top is long.'),
+    ends: {
+      kind: 'choice',
+      label: 'Below',
+      options: [
+        { value: 'band', label: 'a band, closed in a ring' },
+        { value: 'elastic', label: 'elastic in a casing' },
+        { value: 'cuff', label: 'left for a cuff' },
+      ],
+      start: 'band',
+    },
+    wide: usually('Upper arm, before fullness', '14', '360', 'Round a plain sleeve there.'),
+    lowerFullness: {
+      ...timesField('Fullness below', '1.5', 'How many times the band its lower edge is long.'),
+      usual: true,
+    },
+    puff: usually('Extra for the puff', '2', '50', 'Length that falls over the band.'),
+    bandDepth: usually('Depth of the band', '1', '25', 'Finished; it is cut twice as deep and folded.'),
+    bandEase: usually('Ease of the band', '1', '25'),
+    hand: usually('Hand', '8 1/2', '215', 'Round it; a closed band has to pass it.'),
+    setting: SETTING,
+    ...SLEEVE_USUAL,
+  },
+  sketch: [
+    { pen: 'faint', points: bend([4, 40], [14, 28], [22, 20], [30, 14]) },
+    { pen: 'shape', points: bend([30, 14], [44, -4], [96, 8], [92, 54]) },
+    { pen: 'shape', points: bend([92, 54], [91, 64], [86, 68], [80, 70]) },
+    { pen: 'shape', points: bend([40, 50], [34, 66], [42, 72], [50, 74]) },
+    {
+      pen: 'shape',
+      points: [
+        [50, 74],
+        [80, 70],
+        [81, 80],
+        [51, 84],
+        [50, 74],
+      ],
+    },
+    { pen: 'stitch', points: bend([30, 14], [26, 28], [30, 42], [40, 50]) },
+    { pen: 'fullness', points: bend([33, 20], [44, 18], [50, 22], [56, 28]) },
+    { pen: 'fullness', points: bend([32, 28], [42, 28], [48, 32], [54, 38]) },
+    { pen: 'fullness', points: bend([34, 36], [42, 38], [46, 42], [50, 48]) },
+    { pen: 'fullness', points: bend([56, 73], [54, 66], [56, 60], [56, 54]) },
+    { pen: 'fullness', points: bend([66, 72], [66, 64], [68, 58], [70, 52]) },
+    { pen: 'fullness', points: bend([75, 71], [78, 64], [82, 58], [84, 50]) },
+    { pen: 'faint', points: wave([40, 52], [39, 96], 1, 1) },
+  ],
+  propose: ({ measures, at }) => {
+    const arm = measures['upper-arm'];
+    const wide = sleeveWide(arm, at.armhole?.length);
+    return {
+      ...(at.armhole && { held: { value: 'armhole', because: 'An armhole is chosen', source: practice } }),
+      ...(arm && { arm: { value: arm, because: 'It ends at the upper arm', source: practice } }),
+      ...(measures.hand && { hand: { value: measures.hand, because: 'As measured', source: practice } }),
+      ...(wide && {
+        wide: {
+          value: wide,
+          because: 'The upper arm and 2 in, as far as the armhole takes it',
+          source: practice,
+        },
+      }),
+    };
+  },
+  blame: { wrist: 'arm', ease: 'bandEase', depth: 'bandDepth', sleeve: 'lowerFullness', closes: 'ends' },
+  build: ({ values, at, cloth, marker, garment, id, name }) => {
+    const {
+      held,
+      length,
+      arm,
+      fullness,
+      ends,
+      wide,
+      lowerFullness,
+      puff,
+      bandDepth,
+      bandEase,
+      hand,
+      allowance,
+    } = values;
+    const put = setInto(held, at.armhole);
+    if (!put.ok) return put;
+    const armhole = put.value;
+    for (const [field, times] of Object.entries({ fullness, lowerFullness }))
+      if (!(times >= 1 && times <= 6))
+        return bad(refusal(field, 'Cloth cannot be gathered so.', 'Give 1 to 6; 1 1/2 is usual.'));
+    const round = add(arm, bandEase);
+    const top = times(wide, fullness);
+    const cap = armhole && capFor(garment, armhole, { wide: top, ease: zero, fullness });
+    if (cap && !cap.ok) return cap;
+    const lower = times(round, lowerFullness);
+    const below = ends === 'band' ? bandDepth : ends === 'cuff' ? values.cuffDepth : zero;
+    const under = underArm(nm(length + puff - below), cap?.value);
+    if (!under.ok) return under;
+    const parts = sleeveParts({
+      ...values,
+      id,
+      name,
+      garment,
+      pieces: ends === 'band' ? [id(), id('band')] : [id()],
+      top: armhole ? 'cap' : 'upper',
+      armhole,
+      hem: zero,
+      gathered: true,
+    });
+    const sleeve = pieceOf({
+      id: id(),
+      name,
+      cloth: cloth.main.id,
+      cut: 'pair',
+      allowance,
+      marks: shoulderMark(cap?.value),
+      outline: sleeveOutline(top, lower, under.value, cap?.value),
+    });
+    const gathers = armhole && fullness > 1 ? [gatherOf({ id, name, marker }, 'cap', fullness)] : [];
+    if (ends !== 'band') return good({ ...parts, pieces: [sleeve], works: [...gathers, ...parts.works] });
+    const ring = cuff({
+      wrist: arm,
+      ease: bandEase,
+      depth: bandDepth,
+      allowance,
+      closes: { by: 'ring', hand },
+      pieces: 1,
+      sleeve: lower,
+    });
+    if (!ring.ok) return ring;
+    const banded = sleeveBand({
+      id,
+      name,
+      round: ring.value.round,
+      deep: bandDepth,
+      cloth: cloth.main.id,
+      allowance,
+    });
+    return good({
+      ...parts,
+      pieces: [sleeve, banded.piece],
+      works: [
+        ...gathers,
+        gatherOf({ id, name, marker }, 'lower', lowerFullness),
+        ...parts.works,
+        ...banded.works,
+      ],
+      joins: [banded.join, ...parts.joins],
+      assumed: ['The band lies double: it is folded in half and sewn down inside.'],
+    });
+  },
+});
