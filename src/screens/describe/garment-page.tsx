@@ -26,7 +26,9 @@ import { ThisGarment } from './this-garment.tsx';
 import { begun, garmentWords, so } from './words.ts';
 
 /** The unit that was just put on or changed, so that its page shows where it went. */
-export const justPut = signal<{ readonly garment: string; readonly unit: string } | undefined>(undefined);
+export const justPut = signal<
+  { readonly garment: string; readonly unit: string; readonly how: 'New' | 'Changed' } | undefined
+>(undefined);
 
 /** A garment: its parts list. */
 export function GarmentPage({ session, garment: id }: GarmentProps) {
@@ -51,7 +53,7 @@ export function GarmentPage({ session, garment: id }: GarmentProps) {
       <Head session={session} up={[{ say: outfit.name, href: hashOf(session) }]} title={garment.name} bench />
       <p>{begun(garmentWords(garment, outfit, session.running.value?.steps.values() ?? []))}</p>
       <p class="unseen" role="status">
-        {fresh && `${fresh.name} is on.`}
+        {fresh && (just?.how === 'New' ? `${fresh.name} is on.` : `${fresh.name} is changed.`)}
       </p>
       {misfits.length > 0 && (
         <p class="fault">
@@ -80,7 +82,7 @@ export function GarmentPage({ session, garment: id }: GarmentProps) {
               garment={garment}
               group={group}
               misfits={misfits}
-              fresh={fresh !== undefined && group.use === fresh}
+              fresh={fresh !== undefined && group.use === fresh ? just?.how : undefined}
             />
           ),
         )}
@@ -122,7 +124,8 @@ function PartCard(props: {
   readonly garment: Garment;
   readonly group: PartGroup;
   readonly misfits: readonly Fit[];
-  readonly fresh: boolean;
+  /** Said of a part that was just put on or changed. */
+  readonly fresh: 'New' | 'Changed' | undefined;
 }) {
   const { session, outfit, garment, group, misfits, fresh } = props;
   const { use, parts } = group;
@@ -137,7 +140,7 @@ function PartCard(props: {
         <div>
           <h2>{use?.name ?? 'Your own'}</h2>
           <p class="means">
-            {fresh && <b>New. </b>}
+            {fresh && <b>{fresh}. </b>}
             {use && unit && unit.name !== use.name && `${unit.name}: `}
             {countWords(parts)}
           </p>

@@ -80,7 +80,7 @@ function OneUnit(props: {
     const name = putting.name.trim();
     ask(session, after, `${use ? 'changed' : 'put on'} ${name}`, () => {
       form.clear();
-      justPut.value = { garment: garment.id, unit: id };
+      justPut.value = { garment: garment.id, unit: id, how: use ? 'Changed' : 'New' };
       go({ screen: 'outfit', outfit: session.id, at: ['garment', garment.id] });
     });
   };

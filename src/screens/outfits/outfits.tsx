@@ -223,17 +223,23 @@ function OutfitLine({ line }: { readonly line: Listed }) {
           'The description cannot be read; open it to see why.'
         )}
       </p>
-      <p class="how-far">
-        <progress
-          class="string"
-          value={line.done}
-          max={Math.max(1, line.steps)}
-          aria-label={`${line.name}, steps done`}
-        >
-          {line.done}
-        </progress>
-        <span>{nothing ? 'Nothing to sew yet' : `${line.done} of ${line.steps} steps`}</span>
-      </p>
+      {nothing ? (
+        <p>Nothing to sew yet</p>
+      ) : (
+        <p class="how-far">
+          <progress
+            class="string"
+            value={line.done}
+            max={Math.max(1, line.steps)}
+            aria-label={`${line.name}, steps done`}
+          >
+            {line.done}
+          </progress>
+          <span>
+            {line.done} of {line.steps} steps
+          </span>
+        </p>
+      )}
       <div class="choice">
         {!nothing && (
           <a class="main" href={writeHash({ screen: 'bench', outfit: line.id })}>
