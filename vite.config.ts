@@ -78,7 +78,7 @@ export default defineConfig({
           name: 'core',
           environment: 'node',
           include: [
-            'tests/{length,shape,cloth,outfit,paper,reckon,order,fitting,time,outside,house}/**/*.test.ts',
+            'tests/{length,shape,cloth,outfit,paper,reckon,order,fitting,time,traced,outside,house}/**/*.test.ts',
           ],
         },
       },

@@ -19,6 +19,7 @@ import {
   grainLine,
   holesDrawn,
   latticeDrawn,
+  placesMarked,
 } from './piece-marks.ts';
 import { familiesOn, openedPiece } from './tucked-piece.ts';
 
@@ -143,7 +144,8 @@ function finishedSheet(of: Subject, name: string, extra: readonly string[]): Pat
     }
   }
   drawn.push(...edgeWords(runs, inside, (p) => p, saidOf(piece)));
-  const grain = grainLine(outline);
+  drawn.push(...placesMarked(piece, (p) => p));
+  const grain = grainLine(outline, piece.grain);
   if (grain) drawn.push(grain.drawn, ...nameOnPiece(of, grain.middle));
   return { name, notes: notes.filter(Boolean), drawn };
 }
@@ -198,7 +200,8 @@ function openedSheet(of: Subject): PatternSheet | string {
     }
   }
   drawn.push(...edgeWords(runs, inside, flat, saidOf(piece)));
-  const grain = grainLine(opened.value.seams[0] ?? opened.value.cut);
+  drawn.push(...placesMarked(piece, flat));
+  const grain = grainLine(opened.value.seams[0] ?? opened.value.cut, piece.grain);
   if (grain) drawn.push(grain.drawn, ...nameOnPiece(of, grain.middle));
   const notes = [
     ...of.notes,

@@ -3,7 +3,7 @@ import { type Length, mm, nm, times } from '../length/length.ts';
 import type { Garment, Piece, Work } from '../outfit/outfit.ts';
 import { holesOf } from '../outfit/piece-holes.ts';
 import { latticeOf } from '../outfit/piece-lattice.ts';
-import { clipLine } from '../shape/clip.ts';
+import { clipLine, type Line, pointAlong } from '../shape/clip.ts';
 import { flattenEdge, type Polygon } from '../shape/flatten.ts';
 import { boundingBox } from '../shape/measure.ts';
 import type { Outline, Point } from '../shape/outline.ts';
@@ -67,22 +67,54 @@ export function edgeWords(
   });
 }
 
-/** A grain line with arrow heads along the upright of a piece, as long as there is room for, at most 250 mm; and its middle. */
-export function grainLine(outline: Polygon): { readonly drawn: Drawn; readonly middle: Point } | undefined {
+/**
+ * A grain line with arrow heads, as long as there is room for, at most 250 mm; and its middle.
+ * @param degrees how it lies: clockwise from the upright of the piece
+ */
+export function grainLine(
+  outline: Polygon,
+  degrees = 0,
+): { readonly drawn: Drawn; readonly middle: Point } | undefined {
   const box = boundingBox(outline);
-  let best: { readonly x: number; readonly from: number; readonly to: number } | undefined;
+  let best: { readonly line: Line; readonly from: number; readonly to: number } | undefined;
   for (const share of [0.5, 0.4, 0.6, 0.3, 0.7]) {
-    const x = box.left + (box.right - box.left) * share;
-    for (const { from, to } of clipLine(outline, { through: { x: nm(x), y: nm(0) }, angle: 90 })) {
-      if (!best || to - from > (best.to - best.from) * 1.1) best = { x, from, to };
+    // A grain that lies more level than upright is looked for from above to below.
+    const level = Math.abs(Math.sin((degrees * Math.PI) / 180)) > Math.SQRT1_2;
+    const [x, y] = [
+      level ? (box.left + box.right) / 2 : box.left + (box.right - box.left) * share,
+      level ? box.top + (box.bottom - box.top) * share : (box.top + box.bottom) / 2,
+    ];
+    const line = { through: { x: nm(x), y: nm(y) }, angle: 90 + degrees };
+    for (const { from, to } of clipLine(outline, line)) {
+      if (!best || to - from > (best.to - best.from) * 1.1) best = { line, from, to };
     }
   }
   if (!best) return undefined;
   const middle = (best.from + best.to) / 2;
   const half = Math.min(mm(250), (best.to - best.from) * 0.6) / 2;
-  const at = (y: number): Point => ({ x: nm(best.x), y: nm(y) });
-  return { drawn: line('grain', at(middle - half), at(middle + half)), middle: at(middle) };
+  const { line: along } = best;
+  return {
+    drawn: line('grain', pointAlong(along, middle - half), pointAlong(along, middle + half)),
+    middle: pointAlong(along, middle),
+  };
 }
+
+const ARM: Length = mm(3);
+
+/**
+ * The places marked on a piece: a small cross, and its name beside it.
+ * @param flat where a place of the finished piece lies on the sheet
+ */
+export const placesMarked = (piece: Piece, flat: (p: Point) => Point): readonly Drawn[] =>
+  piece.marks.flatMap(({ name, at }): Drawn[] => {
+    const { x, y } = flat(at);
+    const to = (dx: number, dy: number): Point => ({ x: nm(x + dx), y: nm(y + dy) });
+    return [
+      line('mark', to(-ARM, 0), to(ARM, 0)),
+      line('mark', to(0, -ARM), to(0, ARM)),
+      words(name, to(ARM * 1.4, -ARM / 2), EDGE_WORDS),
+    ];
+  });
 
 /** A notch at a place of an edge: a short line square to it, from the cut edge to the seam line and a little on. */
 const notch = ({ at, inward }: EdgePlace, allowance: number): Drawn =>

@@ -26,9 +26,10 @@ export const escaped = (words: string): string =>
     .replace(/[&<>"']/g, (sign) => ESCAPED[sign] ?? sign);
 
 /** Millimetres to the micrometre, without zeros that say nothing. */
-const num = (length: number): string => String(Math.round(length / 1000) / 1000 + 0);
+export const num = (length: number): string => String(Math.round(length / 1000) / 1000 + 0);
 
-const pair = ({ x, y }: Point): string => `${num(x)} ${num(y)}`;
+/** A place in millimetres, its two figures with a blank between. */
+export const pair = ({ x, y }: Point): string => `${num(x)} ${num(y)}`;
 
 const path = (points: readonly Point[], closed: boolean): string =>
   `M${points.map(pair).join('L')}${closed ? 'Z' : ''}`;
@@ -50,7 +51,7 @@ function inkSvg(ink: Ink): string {
 }
 
 /** One SVG at true size: a unit of its coordinates is a millimetre. */
-function svg(name: string, box: Box, body: readonly string[]): string {
+export function svg(name: string, box: Box, body: readonly string[]): string {
   const [wide, high] = [num(box.right - box.left), num(box.bottom - box.top)];
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
