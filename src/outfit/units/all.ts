@@ -1,11 +1,18 @@
+import { biasFrill } from './bias-frill.ts';
+import { buttonBand } from './button-band.ts';
+import { circularFrill } from './circular-frill.ts';
+import { crossedTucks } from './crossed-tucks.ts';
+import { insetFrill } from './inset-frill.ts';
 import { lanternSleeve } from './lantern-sleeve.ts';
 import { panelledBodice } from './panelled-bodice.ts';
+import { parallelTucks } from './parallel-tucks.ts';
 import { plainBack } from './plain-back.ts';
 import { plainFront } from './plain-front.ts';
 import { plainSleeve } from './plain-sleeve.ts';
 import { princessBack } from './princess-back.ts';
 import { princessFront } from './princess-front.ts';
 import { puffedSleeve } from './puffed-sleeve.ts';
+import { straightFrill } from './straight-frill.ts';
 import type { Unit } from './unit.ts';
 
 /** Every ready-made unit, in the order in which they are offered. */
@@ -15,6 +22,13 @@ export const UNITS: readonly Unit[] = [
   princessFront,
   princessBack,
   panelledBodice,
+  buttonBand,
+  parallelTucks,
+  crossedTucks,
+  insetFrill,
+  straightFrill,
+  biasFrill,
+  circularFrill,
   plainSleeve,
   puffedSleeve,
   lanternSleeve,

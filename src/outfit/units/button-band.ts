@@ -1,0 +1,309 @@
+import { advise } from '../../cloth/advice.ts';
+import { band, SECOND_TURN } from '../../cloth/bands.ts';
+import { refusal } from '../../cloth/refusal.ts';
+import { geometry, practice } from '../../cloth/source.ts';
+import { inBothRules } from '../../length/both-rules.ts';
+import { type Length, longer, mm, shorter, subtract, times } from '../../length/length.ts';
+import { bad, good } from '../../length/result.ts';
+import { edgeStarts } from '../../shape/flatten.ts';
+import { edgeLengths } from '../../shape/measure.ts';
+import type { Piece, Work } from '../outfit.ts';
+import { holesOf } from '../piece-holes.ts';
+import { stepOf } from './parts.ts';
+import type { Proposal } from './unit.ts';
+import { unit } from './unit.ts';
+
+/** Buttons of a front stand about so far apart. */
+const APART = mm(85);
+/** The first button stands so far below the top, and the last so far down the opening. */
+const FIRST_AT = mm(15);
+const LAST_AT = 5 / 6;
+
+/** The edge beyond the centre front, across the top of the band. */
+const lapOf = (piece: Piece): Length | undefined => edgeLengths(piece.outline).get('lap');
+
+/** Upper and lower end of an edge, counted down the piece. */
+function levels(piece: Piece, edge: string): readonly [top: Length, bottom: Length] | undefined {
+  const start = edgeStarts(piece.outline).get(edge)?.y;
+  const end = piece.outline.edges.find((one) => one.name === edge)?.segments.at(-1)?.to.y;
+  if (start === undefined || end === undefined) return undefined;
+  return shorter(start, end) ? [start, end] : [end, start];
+}
+
+const say = (value: Length | number, because: string, source: Proposal['source'] = practice): Proposal => ({
+  value,
+  because,
+  source,
+});
+
+/** A band folded at an opening edge, with its buttonholes and buttons. */
+export const buttonBand = unit({
+  id: 'button-band',
+  name: 'Button band',
+  tells: 'The opening edge folded over twice, with buttonholes and buttons.',
+  group: 'Front and fastening',
+  places: {
+    opening: {
+      kind: 'edges',
+      label: 'the opening edge',
+      means: 'The finished front edge of a left and a right piece.',
+      like: ['opening', 'front-edge', 'centre-front', 'centre-back'],
+    },
+  },
+  fields: {
+    buttons: { kind: 'number', whole: true, label: 'How many buttons', start: '7' },
+    diameter: { kind: 'length', label: 'Button across', start: { in: '1/2', mm: '11.5' } },
+    width: {
+      kind: 'length',
+      label: 'Width of the band',
+      means: 'Finished; this is the second turn.',
+      start: { in: '1', mm: '25' },
+    },
+    first: {
+      kind: 'length',
+      label: 'First button',
+      means: 'From the top of the opening down.',
+      start: { in: '5/8', mm: '15' },
+    },
+    last: {
+      kind: 'length',
+      label: 'Last button',
+      means: 'From the top of the opening down.',
+      start: { in: '15', mm: '380' },
+    },
+    held: {
+      kind: 'length',
+      optional: true,
+      label: 'One at the chest',
+      means: 'From the top of the opening to the level where it pulls most; the others are spaced from it.',
+      start: { in: '', mm: '' },
+    },
+    firstTurn: {
+      kind: 'length',
+      usual: true,
+      label: 'First turn',
+      means: 'Narrow; hides the cut edge.',
+      start: { in: '1/2', mm: '10' },
+    },
+    thickness: { kind: 'length', usual: true, label: 'Button thick', start: { in: '1/8', mm: '2.5' } },
+    direction: {
+      kind: 'choice',
+      usual: true,
+      label: 'Buttonholes',
+      options: [
+        { value: 'along', label: 'along the band' },
+        { value: 'across', label: 'across the band' },
+      ],
+      start: 'along',
+    },
+    top: {
+      kind: 'choice',
+      usual: true,
+      label: 'On top',
+      options: [
+        { value: 'left', label: 'the left front' },
+        { value: 'right', label: 'the right front' },
+      ],
+      start: 'left',
+    },
+    end: {
+      kind: 'choice',
+      usual: true,
+      label: 'Top of the band',
+      options: [
+        { value: 'closed', label: 'closed, as far as the centre front' },
+        { value: 'open', label: 'left for a stand, a facing or a binding' },
+      ],
+      start: 'closed',
+    },
+  },
+  blame: {
+    count: 'buttons',
+    secondTurn: 'width',
+    lap: 'width',
+    outer: 'width',
+    inner: 'width',
+    hole: 'diameter',
+    opening: 'last',
+  },
+  propose: ({ at }) => {
+    const [piece] = at.opening?.pieces ?? [];
+    const edge = at.opening?.chain[0]?.edge;
+    if (!at.opening || !piece || edge === undefined) return {};
+    const { length } = at.opening;
+    const last = times(length, LAST_AT);
+    const lap = lapOf(piece);
+    const opening = levels(piece, edge);
+    const armhole = levels(piece, 'armhole');
+    const held = opening && armhole && subtract(armhole[1], opening[0]);
+    const room = subtract(last, FIRST_AT);
+    return {
+      width:
+        lap === undefined || lap <= 0
+          ? say(SECOND_TURN.value, 'A usual band', SECOND_TURN.source)
+          : say(times(lap, 2), 'Twice the lap, so that the centre front lies in its middle', geometry),
+      ...(room > 0
+        ? {
+            buttons: say(Math.max(2, Math.round(room / APART) + 1), `About ${inBothRules(APART)} apart`),
+            first: say(FIRST_AT, 'Close under the neck, clear of its seam'),
+            last: say(last, 'Five sixths down the opening, clear of the hem'),
+          }
+        : {}),
+      ...(held !== undefined && longer(held, FIRST_AT) && shorter(held, last)
+        ? { held: say(held, 'Level with the end of the armhole, where a front pulls most') }
+        : {}),
+    };
+  },
+  build: ({ values, at, garment, marker, id, name }) => {
+    const { buttons, diameter, thickness, width, firstTurn, first, last, held, direction, top } = values;
+    const [ref, more] = at.opening.chain;
+    const [piece] = at.opening.pieces;
+    if (!ref || !piece || more) {
+      const cure = 'Choose the one edge that opens, on one side; the other side follows.';
+      return bad(refusal('at.opening', 'A band is folded on one edge.', cure));
+    }
+    if (piece.cut !== 'pair') {
+      const cure = 'Choose an edge of a piece that is cut as a left and a right.';
+      return bad(refusal('at.opening', `${piece.name} has no mate to button it to.`, cure));
+    }
+    const taken = garment.works.some(
+      (work) => work.kind === 'folded-band' && work.on === piece.id && work.edge === ref.edge,
+    );
+    if (taken) return bad(refusal('at.opening', 'This edge has a band.', 'Choose another edge.'));
+    const lap = lapOf(piece);
+    const made = band({ firstTurn, secondTurn: width, ...(lap === undefined || lap <= 0 ? {} : { lap }) });
+    if (!made.ok) return made;
+    if (buttons < 1 || buttons > 100) {
+      return bad(
+        refusal('buttons', 'This is not a number of buttons.', 'Give a whole number from 1 to 100.'),
+      );
+    }
+    if (first < 0)
+      return bad(refusal('first', 'The first button lies above the opening.', 'Give zero or more.'));
+    if (!shorter(last, at.opening.length)) {
+      const cure = `Give less than ${inBothRules(at.opening.length, 'down')}.`;
+      return bad(refusal('last', 'The last button lies below the opening.', cure));
+    }
+    const folded: Work = {
+      kind: 'folded-band',
+      id: id(),
+      name,
+      on: piece.id,
+      edge: ref.edge,
+      firstTurn,
+      secondTurn: width,
+    };
+    const holes: Extract<Work, { kind: 'buttonholes' }> = {
+      kind: 'buttonholes',
+      id: id('buttons'),
+      name: `${name}, buttons`,
+      on: piece.id,
+      through: [],
+      along: ref.edge,
+      count: buttons,
+      first,
+      last: buttons === 1 ? first : last,
+      ...(held === undefined ? {} : { held }),
+      from: 'the top of the opening',
+      button: { diameter, thickness },
+      direction,
+      top,
+      marker,
+    };
+    const placed = holesOf({ ...garment, works: [...garment.works, folded] }, holes);
+    if (!placed.ok) return placed;
+    const closed: Work = {
+      kind: 'own',
+      id: id('top'),
+      name: `Top of the ${name.toLowerCase()}`,
+      on: piece.id,
+      with: [],
+      when: 'flat',
+      steps: [
+        stepOf(
+          'Fold the top of each band back, right sides together, and stitch across it as far as the centre front',
+          'machine',
+          6,
+        ),
+        stepOf('Clip to the end of the stitching, trim the corner, and turn the band out', 'cut', 4, {
+          final: true,
+        }),
+        stepOf('Press the top of each band', 'iron', 3),
+      ],
+    };
+    return good({
+      works: values.end === 'closed' ? [folded, closed, holes] : [folded, holes],
+      advice: [
+        ...placed.value.made.advice,
+        advise(
+          'Sew one buttonhole on a scrap through the same layers and try the button in it first.',
+          practice,
+        ),
+      ],
+      assumed: made.value.assumed,
+    });
+  },
+  sketch: [
+    {
+      pen: 'faint',
+      points: [
+        [14, 20],
+        [30, 6],
+        [44, 20],
+      ],
+    },
+    {
+      pen: 'faint',
+      points: [
+        [56, 20],
+        [70, 6],
+        [86, 20],
+      ],
+    },
+    {
+      pen: 'shape',
+      points: [
+        [42, 20],
+        [42, 96],
+      ],
+    },
+    {
+      pen: 'shape',
+      points: [
+        [58, 20],
+        [58, 96],
+      ],
+    },
+    {
+      pen: 'shape',
+      points: [
+        [42, 20],
+        [58, 20],
+      ],
+    },
+    {
+      pen: 'stitch',
+      points: [
+        [45, 22],
+        [45, 96],
+      ],
+    },
+    {
+      pen: 'stitch',
+      points: [
+        [55, 22],
+        [55, 96],
+      ],
+    },
+    ...[30, 46, 62, 78, 94].flatMap((y) => [
+      {
+        pen: 'shape' as const,
+        closed: true as const,
+        points: Array.from(
+          { length: 8 },
+          (_, i) => [50 + 3 * Math.cos((i * Math.PI) / 4), y - 2 + 3 * Math.sin((i * Math.PI) / 4)] as const,
+        ),
+      },
+    ]),
+  ],
+});
