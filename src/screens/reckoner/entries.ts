@@ -98,7 +98,8 @@ function recalled(name: string): Readonly<Record<string, unknown>> {
   }
 }
 
-const recallShared = (): Shared =>
+/** What was typed in the fields that share it, as far as it can be read. */
+export const recallShared = (): Shared =>
   Object.fromEntries(
     Object.entries(recalled(SHARED)).flatMap(([name, found]) => {
       if (!isRecord(found) || !isUnit(found.unit) || typeof found.text !== 'string') return [];
