@@ -32,3 +32,9 @@ export const named = (text: string): ReadonlyMap<string, DrawnLine> =>
 /** A whole drawing round some of its parts, in millimetres. */
 export const inMm = (parts: string): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" width="1000mm" height="1000mm" viewBox="0 0 1000 1000">${parts}</svg>`;
+
+/** What was possible; says what was wrong where it was not. */
+export function possible<T>(found: Result<T, string>): T {
+  if (!found.ok) throw new Error(found.error);
+  return found.value;
+}
