@@ -1,5 +1,6 @@
 import { biasFrill } from './bias-frill.ts';
 import { buttonBand } from './button-band.ts';
+import { buttonedCuff } from './buttoned-cuff.ts';
 import { circularFrill } from './circular-frill.ts';
 import { crossedTucks } from './crossed-tucks.ts';
 import { insetFrill } from './inset-frill.ts';
@@ -32,6 +33,7 @@ export const UNITS: readonly Unit[] = [
   plainSleeve,
   puffedSleeve,
   lanternSleeve,
+  buttonedCuff,
 ];
 
 const byId = new Map(UNITS.map((one) => [one.id, one]));

@@ -1,0 +1,231 @@
+import { type Advice, advise } from '../../cloth/advice.ts';
+import { cuffButtons } from '../../cloth/cuff-buttons.ts';
+import { cuff } from '../../cloth/cuffs.ts';
+import { FUSING_DEGREES, FUSING_SECONDS } from '../../cloth/interfacing.ts';
+import { practice } from '../../cloth/source.ts';
+import { times } from '../../length/length.ts';
+import { bad, good } from '../../length/result.ts';
+import type { Chain, Garment, Work } from '../outfit.ts';
+import { cuffOutline } from './cuff-outline.ts';
+import { asked, usually } from './length-field.ts';
+import { joinOf, pieceOf } from './parts.ts';
+import { isGathered, runOf } from './runs.ts';
+import { bend } from './sketch.ts';
+import { edgeOf, small } from './sleeve-made.ts';
+import { turnedUp } from './turned-up.ts';
+import { unit } from './unit.ts';
+
+/** A cuff of two layers that buttons, on the lower edge of a sleeve. */
+export const buttonedCuff = unit({
+  id: 'buttoned-cuff',
+  name: 'Buttoned cuff',
+  tells: 'Two layers, stiffened, with buttons; the sleeve is set into it.',
+  group: 'Sleeves and cuffs',
+  places: {
+    lower: {
+      kind: 'edges',
+      label: 'the lower edge of the sleeve',
+      means: 'Its seam should have an opening there.',
+      like: ['lower', 'wrist'],
+    },
+  },
+  cloths: { main: { label: 'Cloth' } },
+  fields: {
+    wrist: asked('Wrist', '6 1/2', '165', 'Round the arm, where the cuff sits.'),
+    depth: asked('Finished depth', '2 1/2', '65'),
+    buttons: { kind: 'number', label: 'Buttons', whole: true, start: '1' },
+    diameter: asked('Width of button', '1/2', '12'),
+    stiffening: {
+      kind: 'choice',
+      label: 'Stiffening',
+      options: [
+        { value: 'sewn', label: 'sewn in, such as organza' },
+        { value: 'fused', label: 'fused with the iron' },
+        { value: 'none', label: 'none' },
+      ],
+      start: 'sewn',
+    },
+    ease: usually('Ease', '1', '25', 'Room round the wrist.'),
+    overlap: usually('Overlap', '1 1/4', '30', 'How far one end lies over the other.'),
+    thickness: usually('Height of button', '1/8', '3'),
+    allowance: usually('Seam allowance', '3/8', '10'),
+  },
+  sketch: [
+    { pen: 'shape', points: bend([14, 4], [14, 18], [16, 30], [20, 40]) },
+    { pen: 'shape', points: bend([86, 4], [88, 18], [86, 30], [82, 40]) },
+    {
+      pen: 'shape',
+      points: [
+        [20, 40],
+        [82, 40],
+        [84, 90],
+        [18, 90],
+        [20, 40],
+      ],
+    },
+    {
+      pen: 'fold',
+      points: [
+        [64, 40],
+        [65, 90],
+      ],
+    },
+    {
+      pen: 'stitch',
+      points: [
+        [24, 44],
+        [60, 44],
+        [61, 86],
+        [22, 86],
+      ],
+    },
+    { pen: 'shape', points: bend([52, 65], [52, 57], [60, 57], [60, 65]) },
+    { pen: 'shape', points: bend([52, 65], [52, 73], [60, 73], [60, 65]) },
+    {
+      pen: 'stitch',
+      points: [
+        [47, 65],
+        [63, 65],
+      ],
+    },
+    { pen: 'fullness', points: bend([28, 39], [28, 32], [26, 26], [26, 20]) },
+    { pen: 'fullness', points: bend([40, 39], [40, 30], [41, 24], [42, 18]) },
+    { pen: 'fullness', points: bend([54, 39], [54, 32], [56, 26], [56, 20]) },
+    { pen: 'fullness', points: bend([70, 39], [71, 32], [74, 26], [74, 20]) },
+  ],
+  propose: ({ measures }) =>
+    measures.wrist ? { wrist: { value: measures.wrist, because: 'As measured', source: practice } } : {},
+  blame: { closes: 'overlap' },
+  build: ({ values, at, cloth, marker, garment, id, name }) => {
+    const { wrist, ease, depth, overlap, buttons, diameter, thickness, stiffening, allowance } = values;
+    const run = runOf(garment, at.lower.chain);
+    const taken = turnedUp(garment, run.chain, 'lower');
+    if (taken) return bad(taken);
+    const made = cuff({
+      wrist,
+      ease,
+      depth,
+      allowance,
+      closes: { by: 'buttons', overlap },
+      pieces: 2,
+      sleeve: run.length,
+    });
+    if (!made.ok) return made.error.field === 'sleeve' ? bad({ ...made.error, field: 'at.lower' }) : made;
+    const { round, fullness, assumed } = made.value;
+    const placed = cuffButtons({ depth, overlap, round, buttons, diameter, thickness });
+    if (!placed.ok) return placed;
+    const layer = (part: string, which: string) =>
+      pieceOf({
+        id: id(part),
+        name: `${name}, ${which}`,
+        cloth: cloth.main.id,
+        cut: run.cut,
+        unit: id(),
+        allowance,
+        outline: cuffOutline(round, overlap, depth),
+      });
+    const outer = id('outer');
+    const inner = id('inner');
+    const places = placed.value.buttons.map(({ down }) => down);
+    const [first = times(depth, 1 / 2)] = places;
+    const gathers: readonly Work[] =
+      fullness > EASED && !isGathered(garment, run.chain)
+        ? run.chain
+            .filter(({ other }) => !other)
+            .map(({ piece, edge }, i) => ({
+              kind: 'gather',
+              id: id(i === 0 ? 'gathers' : `gathers-${i + 1}`),
+              name: `Gathers into the ${small(name)}`,
+              on: piece,
+              edge,
+              fullness,
+              divide: fullness > 2 ? 8 : 4,
+              marker,
+            }))
+        : [];
+    const stiff: readonly Work[] =
+      stiffening === 'none'
+        ? []
+        : [
+            {
+              kind: 'interfacing',
+              id: id('stiffening'),
+              name: `Stiffening of the ${small(name)}`,
+              on: outer,
+              material: stiffening === 'sewn' ? 'Organza' : 'Light woven fusible',
+              ...(stiffening === 'fused' && {
+                fuse: { degrees: FUSING_DEGREES.value, seconds: FUSING_SECONDS.value, coolMinutes: 15 },
+              }),
+            },
+          ];
+    const sewn = (piece: string): Chain =>
+      ['lap', 'front-end', 'lower', 'back-end'].map((edge) => edgeOf(piece, edge));
+    return good({
+      pieces: [layer('outer', 'outer layer'), layer('inner', 'inner layer')],
+      works: [
+        ...gathers,
+        ...stiff,
+        {
+          kind: 'press-edge',
+          id: id('turning'),
+          name: `Turning of the ${small(name)}`,
+          on: inner,
+          edge: 'upper',
+          turn: allowance,
+        },
+        {
+          kind: 'buttonholes',
+          id: id('buttons'),
+          name: `Buttons of the ${small(name)}`,
+          on: outer,
+          through: [inner],
+          along: 'front-end',
+          count: buttons,
+          first,
+          last: places.at(-1) ?? first,
+          from: 'the upper edge of the cuff',
+          button: { diameter, thickness },
+          direction: 'across',
+          top: 'each',
+          marker,
+        },
+      ],
+      joins: [
+        joinOf({
+          id: id('layers'),
+          name: `Layers seam of the ${small(name)}`,
+          this: sewn(outer),
+          to: sewn(inner),
+          seam: 'turned',
+          depth: allowance,
+        }),
+        joinOf({
+          id: id('seam'),
+          name: `${name} seam`,
+          this: run.chain,
+          to: [edgeOf(outer, 'upper')],
+          seam: 'covered',
+          cover: edgeOf(inner, 'upper'),
+          depth: allowance,
+        }),
+      ],
+      advice: [...placed.value.advice, ...openingAdvice(garment, run.chain)],
+      assumed: [...assumed, ...placed.value.assumed],
+    });
+  },
+});
+
+/** Less than this many times its place the sleeve is eased in, not gathered. */
+const EASED = 1.03;
+
+/** A cuff that buttons wants the sleeve seam open above it. */
+function openingAdvice(garment: Garment, [first]: Chain): readonly Advice[] {
+  const seam = garment.joins.find(
+    (join) =>
+      join.closes &&
+      [...join.this, ...join.to].some(({ piece, edge }) => piece === first?.piece && edge.endsWith('seam')),
+  );
+  return seam && seam.stopsAt === undefined
+    ? [advise(`${seam.name}: leave it open above the cuff, or the hand will not pass.`, practice)]
+    : [];
+}
