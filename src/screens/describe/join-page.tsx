@@ -1,6 +1,95 @@
+import { lengthsFit } from '../../outfit/lengths-fit.ts';
+import type { Join } from '../../outfit/outfit.ts';
+import { readEdge } from '../../outfit/units/place.ts';
+import { Sign } from '../../ui/signs.tsx';
+import type { Asks } from './asks.ts';
 import type { PartProps } from './describe.tsx';
+import type { Written } from './drafts.ts';
+import { saidName } from './edge-lines.ts';
+import { NotThere } from './head.tsx';
+import { JOIN_ASKS } from './part-asks.ts';
+import { PartFields } from './part-fields.tsx';
+import { PartFrame, toGarment } from './part-frame.tsx';
+import { type PartForm, usePart } from './use-part.ts';
+import { begun } from './words.ts';
 
 /** A join between two runs of edges. */
-export function JoinPage(_props: PartProps) {
-  return <main class="page" data-part="join-page" />;
+export function JoinPage({ session, garment: id, part }: PartProps) {
+  const outfit = session.outfit.value;
+  const garment = outfit?.garments.find((one) => one.id === id);
+  const join = garment?.joins.find((one) => one.id === part);
+  if (!outfit || !garment) return <NotThere session={session} what="This garment is not in the outfit" />;
+  if (part !== undefined && !join)
+    return <NotThere session={session} what="This join is not there any more" />;
+  return <JoinForm {...{ session, outfit, garment, join }} />;
+}
+
+/** A seam is mostly called after the edge it is sewn along. */
+const nameFrom = ({ this: run }: Written): string => {
+  const edge = readEdge(run?.split(' ')[0] ?? '').edge;
+  return edge === '' ? 'Seam' : `${begun(saidName(edge))} seam`.replace(/ seam seam$/, ' seam');
+};
+
+function JoinForm({
+  session,
+  outfit,
+  garment,
+  join,
+}: Pick<Parameters<typeof PartFrame>[0], 'session' | 'outfit' | 'garment'> & {
+  readonly join: Join | undefined;
+}) {
+  const asksOf = (written: Written): Asks => {
+    const { this: from, to, ...more } = JOIN_ASKS;
+    return {
+      ...(from && to ? { this: from, to } : {}),
+      name: { kind: 'words', label: 'Name', start: nameFrom(written) },
+      ...more,
+    };
+  };
+  const form = usePart({
+    session,
+    outfit,
+    garment,
+    list: 'joins',
+    kind: 'join',
+    base: join,
+    asks: asksOf,
+    usual: () => ({ catches: [] }),
+  });
+  const { written } = form.form;
+  return (
+    <PartFrame
+      {...{ session, outfit, garment, form }}
+      kind="join"
+      title={join?.name ?? 'Two edges sewn together'}
+      part={join}
+      word={join ? 'Keep the changes' : 'Sew them together'}
+      onSave={() =>
+        form.save(`${join ? 'changed' : 'put in'} ${form.part?.name ?? 'the join'}`, () =>
+          toGarment(session, garment),
+        )
+      }
+    >
+      <PartFields asks={asksOf(written)} form={form.form} />
+      <Fits form={form} />
+    </PartFrame>
+  );
+}
+
+/** Whether both sides are equally long, as they stand in the form now. */
+function Fits({ form }: { readonly form: PartForm<'joins'> }) {
+  const { part, garment } = form;
+  const { outfit, marking } = form.form.here;
+  const fits = part ? lengthsFit(outfit, garment, marking).filter(({ join }) => join === part.id) : [];
+  return (
+    <div class="field-wide fits" role="status" data-part="fits">
+      {part === undefined && <p class="quiet">Choose both edges to see whether they are equally long.</p>}
+      {fits.map(({ say, within, kind }) => (
+        <p key={kind + say} class={within ? 'fit' : 'fault'} data-within={within}>
+          <Sign name={within ? 'done' : 'caution'} />
+          <span>{say}</span>
+        </p>
+      ))}
+    </div>
+  );
 }

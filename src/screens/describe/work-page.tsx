@@ -1,6 +1,93 @@
+import type { Work, WorkKind } from '../../outfit/outfit.ts';
+import { KindOptions } from './asked-group.tsx';
+import type { Asks } from './asks.ts';
 import type { PartProps } from './describe.tsx';
+import type { Written } from './drafts.ts';
+import { NotThere } from './head.tsx';
+import { PartFields } from './part-fields.tsx';
+import { PartFrame, toGarment } from './part-frame.tsx';
+import { usePart } from './use-part.ts';
+import { WORK_KINDS } from './work-kinds.ts';
 
-/** A work on a piece. */
-export function WorkPage(_props: PartProps) {
-  return <main class="page" data-part="work-page" />;
+const kinds = Object.keys(WORK_KINDS) as readonly WorkKind[];
+const OPTIONS = kinds.map((value) => ({
+  value,
+  label: WORK_KINDS[value].word,
+  tells: WORK_KINDS[value].tells,
+}));
+
+/** The kind of a work in hand; undefined until the maker has chosen one. */
+const kindOf = (work: Work | undefined, written: Written): WorkKind | undefined =>
+  work?.kind ?? kinds.find((kind) => kind === written.kind);
+
+/** A work on a piece: new, or as it is, whoever brought it. */
+export function WorkPage({ session, garment: id, part }: PartProps) {
+  const outfit = session.outfit.value;
+  const garment = outfit?.garments.find((one) => one.id === id);
+  const work = garment?.works.find((one) => one.id === part);
+  if (!outfit || !garment) return <NotThere session={session} what="This garment is not in the outfit" />;
+  if (part !== undefined && !work)
+    return <NotThere session={session} what="This work is not there any more" />;
+  return <WorkForm {...{ session, outfit, garment, work }} />;
+}
+
+function WorkForm({
+  session,
+  outfit,
+  garment,
+  work,
+}: Pick<Parameters<typeof PartFrame>[0], 'session' | 'outfit' | 'garment'> & {
+  readonly work: Work | undefined;
+}) {
+  const asksOf = (written: Written): Asks => {
+    const kind = kindOf(work, written);
+    if (!kind) return {};
+    return {
+      name: { kind: 'words', label: 'Name', start: WORK_KINDS[kind].word },
+      ...WORK_KINDS[kind].asks,
+    };
+  };
+  const form = usePart({
+    session,
+    outfit,
+    garment,
+    list: 'works',
+    kind: 'work',
+    base: work,
+    asks: asksOf,
+    usual: (written) => ({ kind: kindOf(work, written), on: garment.pieces[0]?.id }),
+  });
+  const { written } = form.form;
+  const kind = kindOf(work, written);
+  const named = form.part?.name ?? 'the work';
+  return (
+    <PartFrame
+      {...{ session, outfit, garment, form }}
+      kind="work"
+      title={work?.name ?? 'A work on a piece'}
+      part={work}
+      word={work ? 'Keep the changes' : 'Put it on'}
+      onSave={() => form.save(`${work ? 'changed' : 'put on'} ${named}`, () => toGarment(session, garment))}
+      above={
+        kind && (
+          <p data-part="kind-of-work">
+            <b>{WORK_KINDS[kind].word}.</b> {WORK_KINDS[kind].tells}
+          </p>
+        )
+      }
+    >
+      {!work && (
+        <details class="field-wide kind-choice" open={kind === undefined}>
+          <summary>{kind ? 'Another kind of work' : 'What is done?'}</summary>
+          <KindOptions
+            name="kind"
+            options={OPTIONS}
+            chosen={kind ?? ''}
+            onChoose={(value) => form.form.write('kind', value)}
+          />
+        </details>
+      )}
+      {kind && <PartFields asks={asksOf(written)} form={form.form} />}
+    </PartFrame>
+  );
 }
