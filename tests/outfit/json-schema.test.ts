@@ -2,7 +2,8 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
 import { demoData, demos } from './demo-files.ts';
-import { jsonSchema } from './json-schema.ts';
+import { fieldsOf, jsonSchema, wordsFor } from './json-schema.ts';
+import { WORDS } from './schema-words.ts';
 import { change } from './spoil.ts';
 
 const file = new URL('../../public/outfit.schema.json', import.meta.url);
@@ -18,6 +19,14 @@ describe('the JSON Schema', () => {
       kept === written,
       `public/outfit.schema.json is out of date; write it again with: ${command}`,
     ).toBe(true);
+  });
+
+  test('has a word on every field, and no word on what is none', () => {
+    const found = [...fieldsOf(JSON.parse(written))].map(([of, name]) => wordsFor(of, name));
+    expect(found.filter(([, words]) => words === undefined).map(([key]) => key)).toEqual([]);
+    const used = new Set(found.map(([key]) => key));
+    expect(Object.keys(WORDS).filter((key) => !used.has(key))).toEqual([]);
+    expect(found.length).toBeGreaterThan(200);
   });
 
   // Another library reads what is really in public/, so this also holds for an editor that follows `$schema`.
