@@ -13,6 +13,7 @@ import { plainSleeve } from './plain-sleeve.ts';
 import { princessBack } from './princess-back.ts';
 import { princessFront } from './princess-front.ts';
 import { puffedSleeve } from './puffed-sleeve.ts';
+import { sleeveHeadStretch } from './sleeve-head-stretch.ts';
 import { straightFrill } from './straight-frill.ts';
 import type { Unit } from './unit.ts';
 
@@ -34,6 +35,7 @@ export const UNITS: readonly Unit[] = [
   puffedSleeve,
   lanternSleeve,
   buttonedCuff,
+  sleeveHeadStretch,
 ];
 
 const byId = new Map(UNITS.map((one) => [one.id, one]));

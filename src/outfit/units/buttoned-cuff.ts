@@ -7,9 +7,10 @@ import { times } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import type { Chain, Garment, Work } from '../outfit.ts';
 import { cuffOutline } from './cuff-outline.ts';
+import { gathersInto } from './gathers-into.ts';
 import { asked, usually } from './length-field.ts';
 import { joinOf, pieceOf } from './parts.ts';
-import { isGathered, runOf } from './runs.ts';
+import { runOf } from './runs.ts';
 import { bend } from './sketch.ts';
 import { edgeOf, small } from './sleeve-made.ts';
 import { turnedUp } from './turned-up.ts';
@@ -128,21 +129,6 @@ export const buttonedCuff = unit({
     const inner = id('inner');
     const places = placed.value.buttons.map(({ down }) => down);
     const [first = times(depth, 1 / 2)] = places;
-    const gathers: readonly Work[] =
-      fullness > EASED && !isGathered(garment, run.chain)
-        ? run.chain
-            .filter(({ other }) => !other)
-            .map(({ piece, edge }, i) => ({
-              kind: 'gather',
-              id: id(i === 0 ? 'gathers' : `gathers-${i + 1}`),
-              name: `Gathers into the ${small(name)}`,
-              on: piece,
-              edge,
-              fullness,
-              divide: fullness > 2 ? 8 : 4,
-              marker,
-            }))
-        : [];
     const stiff: readonly Work[] =
       stiffening === 'none'
         ? []
@@ -163,7 +149,7 @@ export const buttonedCuff = unit({
     return good({
       pieces: [layer('outer', 'outer layer'), layer('inner', 'inner layer')],
       works: [
-        ...gathers,
+        ...gathersInto(garment, run.chain, fullness, { id, name, marker }),
         ...stiff,
         {
           kind: 'press-edge',
@@ -214,9 +200,6 @@ export const buttonedCuff = unit({
     });
   },
 });
-
-/** Less than this many times its place the sleeve is eased in, not gathered. */
-const EASED = 1.03;
 
 /** A cuff that buttons wants the sleeve seam open above it. */
 function openingAdvice(garment: Garment, [first]: Chain): readonly Advice[] {

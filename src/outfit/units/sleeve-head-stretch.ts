@@ -1,0 +1,183 @@
+import { refusal } from '../../cloth/refusal.ts';
+import { practice } from '../../cloth/source.ts';
+import { reduced, reductions } from '../../cloth/stretch.ts';
+import { inBothRules } from '../../length/both-rules.ts';
+import { mm } from '../../length/length.ts';
+import { bad, good } from '../../length/result.ts';
+import { gathersInto } from './gathers-into.ts';
+import { asked, usually } from './length-field.ts';
+import { gateOf, joinOf, pieceOf } from './parts.ts';
+import { rectangle } from './rectangle.ts';
+import { runOf } from './runs.ts';
+import { bend } from './sketch.ts';
+import { casingFor, edgeOf, small } from './sleeve-made.ts';
+import { turnedUp } from './turned-up.ts';
+import { unit } from './unit.ts';
+
+/** How a cloth stretches, as it would be gauged, from what is written of it in percent. */
+export const gaugeOf = ({ across, along }: { readonly across: number; readonly along: number }) => ({
+  round: { rest: mm(100), stretched: mm(100 + across) },
+  along: { rest: mm(100), stretched: mm(100 + along) },
+});
+
+/** A head of stretch cloth that holds a detached sleeve up, elastic in its upper edge. */
+export const sleeveHeadStretch = unit({
+  id: 'sleeve-head-stretch',
+  name: 'Stretch sleeve head',
+  tells: 'Holds a detached sleeve up: stretch cloth with elastic above.',
+  group: 'Sleeves and cuffs',
+  places: {
+    top: {
+      kind: 'edges',
+      label: 'the top of the sleeve',
+      like: ['sleeve.upper', 'upper'],
+      ring: true,
+    },
+  },
+  cloths: { main: { label: 'Stretch cloth', stretch: true } },
+  fields: {
+    arm: asked('Upper arm', '12', '305', 'Round it on the body, where the head holds.'),
+    depth: asked('Depth of the head', '3', '75', 'From the sleeve up to where it ends on the shoulder.'),
+    elastic: usually('Width of the elastic', '3/4', '20', 'In a casing along the upper edge.'),
+    allowance: usually('Seam allowance', '1/4', '6'),
+  },
+  sketch: [
+    { pen: 'shape', points: bend([24, 12], [40, 6], [62, 6], [76, 12]) },
+    { pen: 'stitch', points: bend([24, 19], [40, 13], [62, 13], [76, 19]) },
+    {
+      pen: 'shape',
+      points: [
+        [24, 12],
+        [22, 42],
+      ],
+    },
+    {
+      pen: 'shape',
+      points: [
+        [76, 12],
+        [78, 42],
+      ],
+    },
+    { pen: 'stitch', points: bend([22, 42], [40, 47], [60, 47], [78, 42]) },
+    {
+      pen: 'faint',
+      points: [
+        [32, 20],
+        [30, 42],
+      ],
+    },
+    {
+      pen: 'faint',
+      points: [
+        [44, 20],
+        [43, 44],
+      ],
+    },
+    {
+      pen: 'faint',
+      points: [
+        [56, 20],
+        [57, 44],
+      ],
+    },
+    {
+      pen: 'faint',
+      points: [
+        [68, 20],
+        [70, 43],
+      ],
+    },
+    { pen: 'shape', points: bend([22, 42], [6, 52], [4, 74], [10, 96]) },
+    { pen: 'shape', points: bend([78, 42], [96, 52], [96, 74], [90, 96]) },
+    { pen: 'fullness', points: bend([34, 47], [30, 58], [26, 66], [26, 78]) },
+    { pen: 'fullness', points: bend([50, 48], [50, 58], [49, 68], [50, 80]) },
+    { pen: 'fullness', points: bend([66, 47], [70, 58], [74, 66], [74, 78]) },
+  ],
+  propose: ({ measures }) =>
+    measures['upper-arm']
+      ? { arm: { value: measures['upper-arm'], because: 'As measured', source: practice } }
+      : {},
+  build: ({ values: { arm, depth, elastic, allowance }, at, cloth, marker, garment, id, name }) => {
+    const run = runOf(garment, at.top.chain);
+    const taken = turnedUp(garment, run.chain, 'top');
+    if (taken) return bad(taken);
+    for (const [field, size] of Object.entries({ arm, depth, elastic }))
+      if (size <= 0) return bad(refusal(field, 'This has no size.', 'Give a measure above zero.'));
+    const less = reductions({ gauge: gaugeOf(cloth.main.stretch) });
+    if (!less.ok) return bad({ ...less.error, field: 'cloth.main' });
+    const round = reduced(arm, less.value.round);
+    const fullness = run.length / round;
+    if (fullness < 1 || fullness > 6) {
+      const wrong =
+        fullness < 1
+          ? `The top of the sleeve is shorter than the head, which is ${inBothRules(round)} round.`
+          : 'The top of the sleeve is more than six times as long as the head.';
+      return bad(refusal('at.top', wrong, 'Choose the top of a wider sleeve, or change the upper arm.'));
+    }
+    return good({
+      pieces: [
+        pieceOf({
+          id: id(),
+          name,
+          cloth: cloth.main.id,
+          cut: run.cut,
+          allowance,
+          outline: rectangle(round, depth, ['upper', 'front-seam', 'lower', 'back-seam']),
+        }),
+      ],
+      works: [
+        ...gathersInto(garment, run.chain, fullness, { id, name, marker }),
+        {
+          kind: 'casing',
+          id: id('casing'),
+          name: `Casing of the ${small(name)}`,
+          on: id(),
+          along: [edgeOf(id(), 'upper')],
+          ring: true,
+          turn: casingFor(elastic),
+          elastic,
+        },
+      ],
+      joins: [
+        joinOf({
+          id: id('ends'),
+          name: `${name} ends`,
+          this: [edgeOf(id(), 'front-seam')],
+          to: [edgeOf(id(), 'back-seam')],
+          seam: 'stretch',
+          depth: allowance,
+          finish: 'overlock',
+        }),
+        joinOf({
+          id: id('seam'),
+          name: `${name} seam`,
+          this: run.chain,
+          to: [edgeOf(id(), 'lower')],
+          seam: 'stretch',
+          depth: allowance,
+          ring: true,
+          worked: 'round',
+          finish: 'overlock',
+        }),
+      ],
+      gates: [
+        gateOf({
+          id: id('try'),
+          name: `${name}, with the sleeve on it`,
+          after: [id('seam'), id('casing')],
+          checks: [
+            'The elastic holds without cutting in, also with the arm bent',
+            'The head reaches the height where it will be worn',
+            'The sleeve stays up when the arm is raised ten times',
+            'The gathers lie evenly round the arm',
+          ],
+        }),
+      ],
+      advice: [],
+      assumed: [
+        ...less.value.assumed,
+        `The head is cut ${inBothRules(round)} round, smaller than the arm by what the cloth gives.`,
+      ],
+    });
+  },
+});
