@@ -3,6 +3,7 @@ import { buttonBand } from './button-band.ts';
 import { buttonedCuff } from './buttoned-cuff.ts';
 import { circularFrill } from './circular-frill.ts';
 import { crossedTucks } from './crossed-tucks.ts';
+import { facing } from './facing.ts';
 import { insetFrill } from './inset-frill.ts';
 import { lanternSleeve } from './lantern-sleeve.ts';
 import { panelledBodice } from './panelled-bodice.ts';
@@ -14,6 +15,7 @@ import { princessBack } from './princess-back.ts';
 import { princessFront } from './princess-front.ts';
 import { puffedSleeve } from './puffed-sleeve.ts';
 import { sleeveHeadStretch } from './sleeve-head-stretch.ts';
+import { sleeveSupport } from './sleeve-support.ts';
 import { straightFrill } from './straight-frill.ts';
 import type { Unit } from './unit.ts';
 
@@ -36,6 +38,8 @@ export const UNITS: readonly Unit[] = [
   lanternSleeve,
   buttonedCuff,
   sleeveHeadStretch,
+  sleeveSupport,
+  facing,
 ];
 
 const byId = new Map(UNITS.map((one) => [one.id, one]));

@@ -1,0 +1,117 @@
+import { geometry } from '../../cloth/source.ts';
+import type { Length } from '../../length/length.ts';
+import { usually } from './length-field.ts';
+import { bend, wave } from './sketch.ts';
+import { timesField } from './sleeve-fields.ts';
+import { supportInner } from './support-inner.ts';
+import { sizesOf, supportStrip } from './support-strip.ts';
+import { unit } from './unit.ts';
+
+/** What stands inside a sleeve: a strip of net that holds its cap up, or a whole inner sleeve with rings. */
+export const sleeveSupport = unit({
+  id: 'sleeve-support',
+  name: 'Sleeve support',
+  tells: 'Net inside a sleeve: a strip under its cap, or an inner sleeve with rings.',
+  group: 'Sleeves and cuffs',
+  places: { sleeve: { kind: 'piece', label: 'the sleeve', like: ['sleeve'] } },
+  cloths: { main: { label: 'Net or organza' } },
+  fields: {
+    kind: {
+      kind: 'choice',
+      label: 'What holds it',
+      options: [
+        { value: 'strip', label: 'a strip of net in the cap' },
+        { value: 'inner', label: 'an inner sleeve with rings' },
+      ],
+      start: 'strip',
+    },
+    depth: usually('Depth of the strip', '2', '50', 'Finished; it is cut double and folded.'),
+    fullness: {
+      ...timesField('Fullness of the strip', '2', '1 for a flat strip; more for a frill of net.'),
+      usual: true,
+    },
+    top: usually('Inner sleeve, top', '15', '380', 'All round.'),
+    bottom: usually('Inner sleeve, bottom', '14', '360', 'All round.'),
+    long: usually('Inner sleeve, length', '12', '300', 'Down its seam.'),
+    rings: {
+      kind: 'number',
+      label: 'Rings',
+      whole: true,
+      usual: true,
+      start: '3',
+      means: 'Of horsehair band.',
+    },
+    allowance: usually('Seam allowance', '3/8', '10'),
+  },
+  sketch: [
+    { pen: 'shape', points: bend([14, 34], [22, 2], [70, 0], [84, 34]) },
+    {
+      pen: 'shape',
+      points: [
+        [14, 34],
+        [24, 94],
+        [76, 94],
+        [84, 34],
+      ],
+    },
+    { pen: 'stitch', points: bend([22, 26], [34, 8], [62, 8], [76, 26]) },
+    { pen: 'fullness', points: wave([24, 44], [76, 44], 5, 4) },
+    {
+      pen: 'fullness',
+      points: [
+        [26, 24],
+        [27, 44],
+      ],
+    },
+    {
+      pen: 'fullness',
+      points: [
+        [38, 15],
+        [38, 42],
+      ],
+    },
+    {
+      pen: 'fullness',
+      points: [
+        [50, 13],
+        [50, 44],
+      ],
+    },
+    {
+      pen: 'fullness',
+      points: [
+        [61, 15],
+        [62, 42],
+      ],
+    },
+    {
+      pen: 'fullness',
+      points: [
+        [73, 23],
+        [73, 44],
+      ],
+    },
+    { pen: 'faint', points: bend([20, 66], [40, 72], [60, 72], [80, 66]) },
+    { pen: 'faint', points: bend([23, 84], [40, 90], [60, 90], [77, 84]) },
+  ],
+  propose: ({ at, garment }) => {
+    if (!at.sleeve) return {};
+    const { top, bottom, side, cap } = sizesOf(garment, at.sleeve.piece);
+    const as = (value: Length | undefined, edge: string) =>
+      value && { value, because: `As long as the sleeve’s ${edge}`, source: geometry };
+    const [a, b, c] = [as(top, 'top'), as(bottom, 'lower edge'), as(side, 'seam')];
+    return {
+      ...(cap === undefined && {
+        kind: { value: 'inner', because: 'This sleeve has no cap', source: geometry },
+      }),
+      ...(a && { top: a }),
+      ...(b && { bottom: b }),
+      ...(c && { long: c }),
+    };
+  },
+  blame: { length: 'long', part: 'fullness' },
+  build: ({ values, at, cloth, marker, garment, id, name }) => {
+    const told = { ...values, id, name, garment, marker, sleeve: at.sleeve.piece, cloth: cloth.main.id };
+    return values.kind === 'strip' ? supportStrip(told) : supportInner(told);
+  },
+});
