@@ -1,14 +1,21 @@
 import type { ComponentChildren } from 'preact';
 import { Group } from './asked-group.tsx';
-import type { Ask, Asks } from './asks.ts';
+import type { Asks, RowsAsk } from './asks.ts';
 import type { Written } from './drafts.ts';
 import type { InHand } from './folded-words.ts';
 import { at, readRows } from './stands.ts';
+import { begun } from './words.ts';
+
+/** What is asked of one of them; words alone are called after their place. */
+const rowOf = (ask: RowsAsk, i: number): Asks =>
+  ask.plain && ask.row.words
+    ? { words: { ...ask.row.words, label: `${begun(ask.each)} ${i + 1}` } }
+    : ask.row;
 
 /** Things of one kind in an order: added, moved, taken out. `fields` draws what is asked of one of them. */
 export function Rows(props: {
   readonly name: string;
-  readonly ask: Extract<Ask, { kind: 'rows' }>;
+  readonly ask: RowsAsk;
   readonly text: string;
   readonly fault: string | undefined;
   readonly form: InHand;
@@ -43,10 +50,12 @@ export function Rows(props: {
         {rows.map((row, i) => (
           // A row has no name of its own: its place is what it is known by.
           <li key={i} class="row" data-row={i}>
-            <h3>
-              {ask.each.charAt(0).toUpperCase() + ask.each.slice(1)} {i + 1}
-            </h3>
-            <div class="fields">{fields(ask.row, inner(row, i))}</div>
+            {!ask.plain && (
+              <h3>
+                {begun(ask.each)} {i + 1}
+              </h3>
+            )}
+            <div class="fields">{fields(rowOf(ask, i), inner(row, i))}</div>
             <div class="choice">
               <button type="button" class="plain" aria-disabled={i === 0} onClick={() => move(i, -1)}>
                 Earlier

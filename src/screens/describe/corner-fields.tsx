@@ -1,7 +1,6 @@
 import type { Fault } from '../../fields/fields.ts';
 import { type ReadingUnit, readLength } from '../../length/reading.ts';
 import { bad, good, type Result } from '../../length/result.ts';
-import { writeLength } from '../../length/writing.ts';
 import { cornersOf, moveCorner } from '../../outfit/changing/own-corners.ts';
 import type { Piece } from '../../outfit/outfit.ts';
 import type { Outline } from '../../shape/outline.ts';
@@ -10,6 +9,7 @@ import { MoreFields } from '../reckoner/more-fields.tsx';
 import type { Written } from './drafts.ts';
 import { saidName } from './edge-lines.ts';
 import type { InHand } from './folded-words.ts';
+import { lengthWords } from './stands.ts';
 
 const fieldOf = (edge: string, way: 'x' | 'y'): string => `corner.${edge}.${way}`;
 
@@ -73,7 +73,7 @@ export function CornerFields({ piece, form }: { readonly piece: Piece; readonly 
                 label: `${way === 'x' ? 'Across' : 'Down'}, ${where}`,
                 start: { in: '', mm: '' },
               }}
-              text={form.written[name] ?? writeLength(at[way], marking).text.replace(/ (in|mm)$/, '')}
+              text={form.written[name] ?? lengthWords(at[way], marking)}
               fault={form.faults.get(name)}
               marking={marking}
               onText={(text) => form.write(name, text)}

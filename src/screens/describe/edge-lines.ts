@@ -16,7 +16,14 @@ export interface EdgeLine {
   readonly name: string;
   readonly long: Length;
   readonly d: string;
-  readonly label: { readonly x: number; readonly y: number; readonly turn: number; readonly words: string };
+  readonly label: {
+    readonly x: number;
+    readonly y: number;
+    readonly turn: number;
+    readonly words: string;
+    /** How many letters the edge has room for. */
+    readonly room: number;
+  };
 }
 
 /** One side of a piece, drawn. */
@@ -94,7 +101,8 @@ export function pieceLines(piece: Piece, mate: boolean): PieceLines {
       const degrees = (Math.atan2(wy, wx) * 180) / Math.PI;
       const turn = degrees > 90 ? degrees - 180 : degrees <= -90 ? degrees + 180 : degrees;
       const said = saidName(name);
-      const fits = said.length * letters * WIDE <= (long / NM_PER_MM) * 0.92;
+      const room = Math.floor(((long / NM_PER_MM) * 0.92) / (letters * WIDE));
+      const fits = said.length <= room;
       // The middle of the letters lies this far inside the line, whichever way they are turned.
       const away = letters * 0.85;
       const middle = at(place.at);
@@ -114,6 +122,7 @@ export function pieceLines(piece: Piece, mate: boolean): PieceLines {
             y: round(y + Math.cos((up * Math.PI) / 180) * down),
             turn: round(up),
             words: fits ? said : String(i + 1),
+            room,
           },
         },
       ];

@@ -125,8 +125,9 @@ function OnePiece(props: {
           <Line key={edge.ref} edge={edge} can={can.includes(edge)} order={picked.indexOf(edge.ref)} />
         ))}
         {all.map((edge) => {
-          const { x, y, turn, words } = edge.label;
+          const { x, y, turn, words, room } = edge.label;
           const on = picked.includes(edge.ref);
+          const withLength = `${words} ${writeLength(edge.long, marking).text}`;
           return (
             <text
               key={edge.ref}
@@ -137,9 +138,7 @@ function OnePiece(props: {
               text-anchor="middle"
               transform={`rotate(${turn} ${x} ${y})`}
             >
-              {on && words !== String(edge.number)
-                ? `${words} ${writeLength(edge.long, marking).text}`
-                : words}
+              {on && withLength.length <= room ? withLength : words}
             </text>
           );
         })}

@@ -154,10 +154,14 @@ export function build(
       if (!read.ok) faults.push(...read.error);
       else {
         put(part, name, read.value);
-        // The piece goes with its edge.
-        const [ref] = text.split(' ').filter(Boolean);
-        if (ref !== undefined && (ask.kind === 'edge' || (ask.kind === 'run' && ask.on)))
-          put(part, 'on', readEdge(ref).piece);
+        // The piece goes with its edge; of a run, the piece that it was on already stays.
+        const pieces = text
+          .split(' ')
+          .filter(Boolean)
+          .map((ref) => readEdge(ref).piece);
+        const stays = ask.kind === 'run' && pieces.includes(String(part.on));
+        if (pieces[0] !== undefined && !stays && (ask.kind === 'edge' || (ask.kind === 'run' && ask.on)))
+          put(part, 'on', pieces[0]);
       }
     }
     const group = groupOf(name, ask);

@@ -18,8 +18,20 @@ export function at(part: unknown, path: string): unknown {
   return here;
 }
 
-const lengthWords = (length: unknown, marking: Marking): string =>
-  typeof length === 'number' ? writeLength(length as Length, marking).text.replace(/ (in|mm)$/, '') : '';
+const OTHERS: readonly Marking[] = [
+  { unit: 'mm', step: 0.5 },
+  { unit: 'in', per: 32 },
+];
+
+/** A length as it would be typed: under the other rule where only that has a mark for it, else at the nearest mark. */
+export function lengthWords(length: unknown, marking: Marking): string {
+  if (typeof length !== 'number') return '';
+  const exact = [marking, ...OTHERS]
+    .map((one) => writeLength(length as Length, one))
+    .find(({ off }) => off === 0);
+  const { text, unit } = exact ?? writeLength(length as Length, marking);
+  return unit === marking.unit ? text.slice(0, -unit.length).trim() : text;
+}
 
 /** Lengths in a line, alike ones that follow each other counted: `12 × 1/4, 3/8`. */
 function lengthsWords(lengths: readonly unknown[], marking: Marking): string {

@@ -55,7 +55,7 @@ function WorkForm({
     kind: 'work',
     base: work,
     asks: asksOf,
-    usual: (written) => ({ kind: kindOf(work, written), on: garment.pieces[0]?.id }),
+    usual: (written) => ({ kind: kindOf(work, written) }),
   });
   const { written } = form.form;
   const kind = kindOf(work, written);
