@@ -41,11 +41,14 @@ export const newOutfit = (told: {
   garments: [],
 });
 
-/** Longest id that a file may hold. */
-const MOST = 64;
+/** Longest id made of a name, so that a number and the names of parts have room after it. */
+const MOST = 48;
 
-/** An id made of a name that nothing else has yet: `Side front` gives `side-front`, or `side-front-2` where that is taken. */
-export function freshId(taken: Iterable<string>, name: string): string {
+/**
+ * An id made of a name that nothing else has yet: `Side front` gives `side-front`, or `side-front-2` where that is taken.
+ * @param most letters before the number
+ */
+export function freshId(taken: Iterable<string>, name: string, most = MOST): string {
   const known = new Set(taken);
   const plain = name
     .normalize('NFKD')
@@ -53,7 +56,7 @@ export function freshId(taken: Iterable<string>, name: string): string {
     .replace(/[\u0300-\u036f'’]/g, '')
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '')
-    .slice(0, MOST - 8)
+    .slice(0, most)
     .replace(/-+$/, '');
   const base = plain === '' ? 'part' : plain;
   let id = base;
