@@ -1,33 +1,10 @@
-import { signal } from '@preact/signals';
-import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { Bench } from './bench/bench.tsx';
-import { HouseTrouble, trouble } from './house.tsx';
+import { later, Opening } from './later.tsx';
 import { outfitOf, route } from './route.ts';
 import type { Session } from './session.ts';
 import { session, takeUp } from './workroom.ts';
 import './page.css';
-
-/** A screen that is fetched when it is first wanted; every part is already on the device once the app is. */
-function later<P>(fetchIt: () => Promise<{ readonly default: ComponentType<P> }>): ComponentType<P> {
-  const found = signal<ComponentType<P> | undefined>(undefined);
-  return function Later(props: P) {
-    useEffect(() => {
-      if (found.value) return;
-      fetchIt().then(
-        (part) => {
-          found.value = part.default;
-        },
-        () => {
-          trouble.value =
-            'A part of the app could not be read. Load the page again when you are at a quiet moment.';
-        },
-      );
-    }, []);
-    const Screen = found.value;
-    return Screen ? <Screen {...(props as P & object)} /> : <Opening />;
-  } as ComponentType<P>;
-}
 
 const Outfits = later(() => import('./outfits/outfits.tsx'));
 const Reckoner = later<{ readonly reckoning?: string }>(() => import('./reckoner/reckoner.tsx'));
@@ -37,19 +14,6 @@ const Describe = later<{ readonly session: Session; readonly at: readonly string
   () => import('./describe/describe.tsx'),
 );
 const RunningOrder = later<{ readonly session: Session }>(() => import('./running-order/running-order.tsx'));
-
-function Opening() {
-  return (
-    <main class="page">
-      <HouseTrouble />
-      <h1 class="unseen">Slipbaste</h1>
-      <p role="status">Laying it out…</p>
-      <p>
-        <a href="#/">Outfits</a>
-      </p>
-    </main>
-  );
-}
 
 function NotHere() {
   return (

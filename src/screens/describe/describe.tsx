@@ -1,4 +1,5 @@
 /** What the outfit is: the description, from the whole down to an edge. Each page shows one thing and changes it. */
+import { later } from '../later.tsx';
 import type { Session } from '../session.ts';
 import { AboutPage } from './about-page.tsx';
 import { ClothsPage } from './cloths-page.tsx';
@@ -7,7 +8,6 @@ import { GarmentPage } from './garment-page.tsx';
 import { JoinPage } from './join-page.tsx';
 import { OverviewPage } from './overview-page.tsx';
 import { PiecePage } from './piece-page.tsx';
-import { TracePage } from './trace-page.tsx';
 import { TryOnPage } from './try-on-page.tsx';
 import { UnitPage } from './unit-page.tsx';
 import { UnitsPage } from './units-page.tsx';
@@ -28,6 +28,9 @@ export interface GarmentProps extends PageProps {
 export interface PartProps extends GarmentProps {
   readonly part: string | undefined;
 }
+
+// It brings a library with it, and most outfits do without.
+const TracePage = later<GarmentProps>(() => import('./trace-page.tsx'));
 
 /**
  * The pages by their address: `about`; `cloths`; `wearer[/<id>]`; `garment/<id>` and under it `add`, `add/<unit>`,

@@ -1,0 +1,242 @@
+import { useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import { nm, times } from '../../length/length.ts';
+import { type Marking, writeLength } from '../../length/writing.ts';
+import { boundingBox } from '../../shape/measure.ts';
+import type { Drawing } from '../../traced/drawing.ts';
+import { FieldBox } from '../reckoner/field.tsx';
+import type { TraceDraft } from './trace-draft.ts';
+import { boxOf, type ChoiceOf, measurables, middleOf } from './trace-make.ts';
+import { mmOf, pathOf, snapped, touched, viewOf } from './trace-view.ts';
+import { so } from './words.ts';
+
+/** Closed lines smaller than this are marks and not pieces, unless nothing larger is there. */
+const SMALL = 12_000_000;
+/** So many lines stand in the list; the largest first. */
+const LISTED = 60;
+
+interface SheetProps {
+  readonly trace: TraceDraft;
+  readonly drawing: Drawing;
+  readonly of: ChoiceOf;
+  readonly marking: Marking;
+}
+
+/** The whole drawing: which of its lines are pieces, and how large it truly is. */
+export function TraceSheet({ trace, drawing, of, marking }: SheetProps) {
+  const choices = trace.choices.value;
+  const pointing = useSignal(false);
+  const sized = useMemo(
+    () =>
+      drawing.lines
+        .map((line) => ({ line, box: boxOf(line) }))
+        .map((one) => ({
+          ...one,
+          wide: nm(one.box.right - one.box.left),
+          high: nm(one.box.bottom - one.box.top),
+        }))
+        .toSorted((a, b) => b.wide * b.high - a.wide * a.high),
+    [drawing],
+  );
+  const view = useMemo(
+    () =>
+      viewOf(
+        boundingBox(
+          sized.flatMap(({ box: { left, top, right, bottom } }) => [
+            { x: left, y: top },
+            { x: right, y: bottom },
+          ]),
+        ),
+      ),
+    [sized],
+  );
+  const closed = sized.filter(({ line }) => line.closed);
+  const large = closed.filter(({ wide, high }) => Math.max(wide, high) > SMALL);
+  const could = (large.length > 0 ? large : closed).slice(0, LISTED);
+  const pick = (id: string): void => {
+    const on = choices.chosen.includes(id);
+    const chosen = on ? choices.chosen.filter((one) => one !== id) : [...choices.chosen, id];
+    const line = drawing.lines.find((one) => one.id === id);
+    trace.change({
+      chosen,
+      open: on ? (chosen[0] ?? '') : id,
+      ...(line && !on ? { pieces: { ...choices.pieces, [id]: of(line) } } : {}),
+    });
+  };
+  const point = (event: MouseEvent): void => {
+    const found = touched(event);
+    if (!found) return;
+    const at = snapped(drawing.lines, found.at, found.pixel * 24);
+    trace.change({ known: 'points', points: [...(choices.points.length > 1 ? [] : choices.points), at] });
+  };
+  return (
+    <>
+      <section data-part="trace-pieces">
+        <h2>Which lines are pieces?</h2>
+        <p>Touch the seam line of each piece. What is not chosen can still be a mark or show the grain.</p>
+        <svg class="trace-drawing" viewBox={view.box} aria-hidden="true" data-part="trace-sheet">
+          {sized.map(({ line }) => {
+            const on = choices.chosen.includes(line.id);
+            const can = could.some((one) => one.line === line) && !pointing.value;
+            return (
+              <path
+                key={line.id}
+                class={`trace-line${on ? ' trace-on' : ''}${can ? ' trace-can' : ''}${line.closed ? '' : ' trace-open'}`}
+                data-line={line.id}
+                d={pathOf(line.start, line.segments, line.closed)}
+                {...(can ? { onClick: () => pick(line.id) } : {})}
+              />
+            );
+          })}
+          {could.map(({ line, box }, i) => (
+            <text
+              key={line.id}
+              class={choices.chosen.includes(line.id) ? 'edge-words edge-on' : 'edge-words'}
+              {...mmOf(middleOf(box))}
+              font-size={view.pixel * 15}
+              text-anchor="middle"
+            >
+              {i + 1}
+            </text>
+          ))}
+          {pointing.value && (
+            // biome-ignore lint/a11y/noStaticElementInteractions: widths and edges can be chosen below instead
+            <rect class="trace-catch" x="-1e6" y="-1e6" width="2e6" height="2e6" onClick={point} />
+          )}
+          {choices.points.map((p, i) => {
+            const { x, y } = mmOf({ x: nm(p.x), y: nm(p.y) });
+            const arm = view.pixel * 9;
+            return (
+              <path
+                key={i}
+                class="trace-point"
+                d={`M${x - arm} ${y}h${2 * arm}M${x} ${y - arm}v${2 * arm}`}
+              />
+            );
+          })}
+        </svg>
+        <ul class="edge-list" aria-label="Lines that can be pieces">
+          {could.map(({ line, wide, high }, i) => (
+            <li key={line.id}>
+              <button
+                type="button"
+                class="plain"
+                data-choose={line.id}
+                aria-pressed={choices.chosen.includes(line.id)}
+                onClick={() => pick(line.id)}
+              >
+                <span class="edge-number">{i + 1}</span>
+                <span>
+                  {line.name || 'no name'}
+                  <small>
+                    {writeLength(wide, marking).text} × {writeLength(high, marking).text} in the drawing
+                  </small>
+                </span>
+              </button>
+            </li>
+          ))}
+        </ul>
+        {closed.length > could.length && (
+          <p class="quiet">{so(closed.length - could.length, 'smaller closed line')} can be marks.</p>
+        )}
+      </section>
+      <ScaleFields
+        trace={trace}
+        drawing={drawing}
+        of={of}
+        marking={marking}
+        pointing={pointing.value}
+        onPoint={(now) => {
+          pointing.value = now;
+        }}
+      />
+    </>
+  );
+}
+
+/** How large the drawing truly is: as its file says, or by one length that the maker knows. */
+function ScaleFields({
+  trace,
+  drawing,
+  of,
+  marking,
+  pointing,
+  onPoint,
+}: SheetProps & { readonly pointing: boolean; readonly onPoint: (now: boolean) => void }) {
+  const choices = trace.choices.value;
+  const how = choices.how ?? (drawing.trueSize ? 'found' : 'known');
+  const all = measurables(drawing, choices, of);
+  const known = all.find(({ key }) => key === choices.known) ?? all[0];
+  return (
+    <section data-part="trace-scale">
+      <h2>How large is it?</h2>
+      <p>
+        {drawing.trueSize
+          ? 'The file gives its size in units of a rule, so it is taken as true.'
+          : 'The file gives no size in millimetres or inches: 96 of its units were taken for an inch. Give one length that you know.'}
+      </p>
+      <FieldBox
+        name="how"
+        field={{
+          kind: 'choice',
+          label: 'Size',
+          options: [
+            { value: 'found', label: 'As the file has it' },
+            { value: 'known', label: 'By a length that I know' },
+          ],
+          start: 'found',
+        }}
+        text={how}
+        fault={undefined}
+        marking={marking}
+        onText={(text) => {
+          if (text === 'found') onPoint(false);
+          trace.change({ how: text === 'known' ? 'known' : 'found' });
+        }}
+      />
+      {how === 'known' && (
+        <>
+          <FieldBox
+            name="known"
+            field={{
+              kind: 'choice',
+              label: 'What you know the length of',
+              options: all.map(({ key, say, long }) => ({
+                value: key,
+                label: long === 0 ? say : `${say}, in the drawing ${writeLength(long, marking).text}`,
+              })),
+              start: 'points',
+            }}
+            text={known?.key ?? 'points'}
+            fault={undefined}
+            marking={marking}
+            onText={(text) => trace.change({ known: text })}
+          />
+          {known?.key === 'points' && (
+            <button
+              type="button"
+              class="plain"
+              aria-pressed={pointing}
+              data-part="point"
+              onClick={() => onPoint(!pointing)}
+            >
+              {pointing ? 'Touch the two points on the drawing' : 'Show me two points'}
+            </button>
+          )}
+          <FieldBox
+            name="long"
+            field={{ kind: 'length', label: 'Its true length', start: { in: '', mm: '' } }}
+            text={choices.long}
+            fault={undefined}
+            marking={marking}
+            onText={(text) => trace.change({ long: text })}
+          />
+        </>
+      )}
+    </section>
+  );
+}
+
+/** A length of the drawing as it truly is. */
+export const trueLength = (long: number, scale: number, marking: Marking): string =>
+  writeLength(times(nm(long), scale), marking).text;
