@@ -31,6 +31,7 @@ export interface SideLines {
   readonly other: boolean;
   readonly d: string;
   readonly edges: readonly EdgeLine[];
+  /** Where the words that say which side it is begin and end: below its middle. */
   readonly middle: { readonly x: number; readonly y: number };
 }
 
@@ -131,12 +132,14 @@ export function pieceLines(piece: Piece, mate: boolean): PieceLines {
       other,
       d: `${path([...runs.values()].flat().map(at))}Z`,
       edges: edges.filter((edge) => !other || edge.name !== FOLD || !folded),
-      middle: { x: round((at(box2(left)).x + at(box2(right)).x) / 2), y: round((top + bottom) / 2) },
+      middle: { x: round((at(level(left)).x + at(level(right)).x) / 2), y: round(bottom + letters * 1.2) },
     };
   };
-  const box2 = (x: number): Point => ({ x: x * NM_PER_MM, y: 0 }) as Point;
+  const level = (x: number): Point => ({ x: x * NM_PER_MM, y: 0 }) as Point;
   return {
-    view: [round(from - rim), round(top - rim), round(to - from + rim * 2), round(bottom - top + rim * 2)],
+    view: [from - rim, top - rim, to - from + rim * 2, bottom - top + rim * (mate ? 2.6 : 2)].map(
+      round,
+    ) as unknown as PieceLines['view'],
     letters: round(letters),
     sides: mate ? [draw(false), draw(true)] : [draw(false)],
   };

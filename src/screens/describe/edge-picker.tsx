@@ -73,7 +73,14 @@ export function EdgePicker(props: EdgePickerProps) {
           })}
         </ul>
       )}
-      <OnePiece piece={open.piece} edges={open.edges} picked={picked} onPick={onPick} marking={marking} />
+      <OnePiece
+        key={open.piece.id}
+        piece={open.piece}
+        edges={open.edges}
+        picked={picked}
+        onPick={onPick}
+        marking={marking}
+      />
     </div>
   );
 }
@@ -98,7 +105,10 @@ function OnePiece(props: {
   readonly marking: Marking;
 }) {
   const { piece, edges, picked, onPick, marking } = props;
-  const mate = edges.some((edge) => edge.startsWith('other:'));
+  const others = edges.some((edge) => edge.startsWith('other:'));
+  const asked = useSignal(false);
+  const mate =
+    others && (asked.value || picked.some((edge) => edge.startsWith('other:') && edges.includes(edge)));
   const lines = useMemo(() => pieceLines(piece, mate), [piece, mate]);
   const all = lines.sides.flatMap((side) => side.edges);
   const can = all.filter(({ ref }) => edges.includes(ref));
@@ -118,7 +128,7 @@ function OnePiece(props: {
               font-size={lines.letters}
               text-anchor="middle"
             >
-              {other ? 'the other side' : 'this side'}
+              {other ? 'other side' : 'this side'}
             </text>
           ))}
         {all.map((edge) => (
@@ -156,6 +166,18 @@ function OnePiece(props: {
             />
           ))}
       </svg>
+      {others && !mate && (
+        <button
+          type="button"
+          class="plain other-side"
+          data-part="other-side"
+          onClick={() => {
+            asked.value = true;
+          }}
+        >
+          The other side too
+        </button>
+      )}
       <ul class="edge-list" aria-label={`Edges: ${piece.name}`}>
         {can.map((edge) => (
           <li key={edge.ref}>

@@ -20,6 +20,8 @@ function answerWords(name: string, ask: Ask, form: InHand): string {
   const text = standing(form.here, name, ask, form.written, form.base);
   switch (ask.kind) {
     case 'choice':
+      if (ask.as === 'yes') return text === 'yes' ? 'yes' : '';
+      return ask.options.find(({ value }) => value === text)?.label.toLowerCase() ?? text;
     case 'kind':
       return ask.options.find(({ value }) => value === text)?.label.toLowerCase() ?? text;
     case 'which':
@@ -49,7 +51,7 @@ export function foldedWords(asks: readonly (readonly [string, Ask])[], form: InH
   const empty = told.filter(([, words]) => words === '').map(([label]) => label);
   return [
     stands.length === 0 ? '' : `Also: ${stands.join('; ')}.`,
-    empty.length === 0 ? '' : `May stay empty: ${empty.join('; ')}.`,
+    empty.length === 0 ? '' : `Where it applies: ${empty.join('; ')}.`,
   ]
     .filter(Boolean)
     .join(' ');

@@ -10,6 +10,8 @@ import { NotThere } from './head.tsx';
 import { JOIN_ASKS } from './part-asks.ts';
 import { PartFields } from './part-fields.tsx';
 import { PartFrame, toGarment } from './part-frame.tsx';
+import { lengthWords } from './stands.ts';
+import { ruleOf } from './unit-form.ts';
 import { type PartForm, usePart } from './use-part.ts';
 import { begun } from './words.ts';
 
@@ -39,10 +41,16 @@ function JoinForm({
   readonly join: Join | undefined;
 }) {
   const asksOf = (written: Written): Asks => {
-    const { this: from, to, ...more } = JOIN_ASKS;
+    const { this: from, to, depth, ...more } = JOIN_ASKS;
+    const first = readEdge(written.this?.split(' ')[0] ?? '').piece;
+    const allowance = garment.pieces.find((one) => one.id === first)?.allowance;
+    const words = lengthWords(allowance, ruleOf(outfit));
     return {
       ...(from && to ? { this: from, to } : {}),
       name: { kind: 'words', label: 'Name', start: nameFrom(written) },
+      ...(depth?.kind === 'length' && words !== ''
+        ? { depth: { ...depth, start: { in: words, mm: words } } }
+        : { ...(depth ? { depth } : {}) }),
       ...more,
     };
   };

@@ -1,3 +1,5 @@
+import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import type { Field } from '../../fields/fields.ts';
 import { readEdge } from '../../outfit/units/place.ts';
 import { FieldBox } from '../reckoner/field.tsx';
@@ -104,13 +106,15 @@ export function AskBox({
       return (
         <Group name={name} ask={ask} fault={fault}>
           <Run refs={picked} form={form} onText={onText} />
-          <EdgePicker
-            garment={here.garment}
-            picked={picked}
-            onPick={pick}
-            only={only}
-            marking={here.marking}
-          />
+          <Folded open={picked.length === 0} words={picked.length === 0 ? 'Choose' : 'Choose others'}>
+            <EdgePicker
+              garment={here.garment}
+              picked={picked}
+              onPick={pick}
+              only={only}
+              marking={here.marking}
+            />
+          </Folded>
         </Group>
       );
     }
@@ -122,6 +126,27 @@ export function AskBox({
         />
       );
   }
+}
+
+/** Folded away from the start where something is chosen already; after that only by the maker's hand. */
+function Folded(props: {
+  readonly open: boolean;
+  readonly words: string;
+  readonly children: ComponentChildren;
+}) {
+  const open = useSignal(props.open);
+  return (
+    <details
+      open={open.value}
+      data-part="choose-edges"
+      onToggle={(event) => {
+        open.value = event.currentTarget.open;
+      }}
+    >
+      <summary>{open.value ? 'On the drawing' : props.words}</summary>
+      {open.value && props.children}
+    </details>
+  );
 }
 
 const told = ({ label, means }: Ask) => ({ label, ...(means === undefined ? {} : { means }) });

@@ -43,7 +43,7 @@ function WorkForm({
     const kind = kindOf(work, written);
     if (!kind) return {};
     return {
-      name: { kind: 'words', label: 'Name', start: WORK_KINDS[kind].word },
+      name: { kind: 'words', label: 'Name', start: kind === 'own' ? '' : WORK_KINDS[kind].word },
       ...WORK_KINDS[kind].asks,
     };
   };
@@ -79,12 +79,14 @@ function WorkForm({
       {!work && (
         <details class="field-wide kind-choice" open={kind === undefined}>
           <summary>{kind ? 'Another kind of work' : 'What is done?'}</summary>
-          <KindOptions
-            name="kind"
-            options={OPTIONS}
-            chosen={kind ?? ''}
-            onChoose={(value) => form.form.write('kind', value)}
-          />
+          <div class="field-box">
+            <KindOptions
+              name="kind"
+              options={OPTIONS}
+              chosen={kind ?? ''}
+              onChoose={(value) => form.form.write('kind', value)}
+            />
+          </div>
         </details>
       )}
       {kind && <PartFields asks={asksOf(written)} form={form.form} />}
