@@ -86,6 +86,8 @@ function OneUnit(props: {
   };
 
   const all = Object.entries(unit.fields);
+  // What stands against it and has no field of its own.
+  const adrift = [...faults].filter(([field]) => !(field in unit.fields) && !/^(at|cloth)\./.test(field));
   const asked = all.filter(([, field]) => askedFirst(field));
   const folded = all.filter(([, field]) => !askedFirst(field));
   const box = ([name, field]: readonly [string, Field]) => (
@@ -177,7 +179,12 @@ function OneUnit(props: {
               <span>With this, another part cannot be made. {unitFaultWords(form.others)}</span>
             </p>
           )}
-          {pressed.value && !made.ok && form.others.length === 0 && (
+          {adrift.map(([field, say]) => (
+            <p class="fault" key={field} data-part="fault">
+              <span>{say}</span>
+            </p>
+          ))}
+          {pressed.value && faults.size > adrift.length && (
             <p class="fault" role="alert">
               <span>{[...faults.values()][0]}</span>
             </p>
