@@ -1,3 +1,4 @@
+import { beadedLattice } from './beaded-lattice.ts';
 import { biasFrill } from './bias-frill.ts';
 import { buttonBand } from './button-band.ts';
 import { buttonedCuff } from './buttoned-cuff.ts';
@@ -39,6 +40,7 @@ export const UNITS: readonly Unit[] = [
   buttonedCuff,
   sleeveHeadStretch,
   sleeveSupport,
+  beadedLattice,
   facing,
 ];
 
