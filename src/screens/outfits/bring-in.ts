@@ -1,45 +1,100 @@
 import { writeProblem } from '../../outfit/problem.ts';
+import type { Wrong } from '../../outfit/reading-file.ts';
 import { readBackup } from '../../store/backup.ts';
-import { begin, ledger, rooms } from '../workroom.ts';
+import { inMegabytes } from '../../store/gzip.ts';
+import { begin, ledger, rooms, writeDown } from '../workroom.ts';
 
 /** What came of bringing a file in: the outfit to go to, or why not. */
 export type BroughtIn =
-  | { readonly ok: true; readonly outfit: string; readonly say: string }
-  | { readonly ok: false; readonly say: string };
+  | {
+      readonly ok: true;
+      readonly outfit: string;
+      readonly say: string;
+      /** The outfit is here already and the file describes it otherwise: takes what the file says. */
+      readonly take?: () => Promise<BroughtIn>;
+    }
+  | { readonly ok: false; readonly say: string; readonly wrong?: readonly Wrong[] };
 
-async function asDescription(file: Blob): Promise<unknown> {
-  try {
-    return JSON.parse(await file.text());
-  } catch {
-    return undefined;
-  }
-}
-
-const isDescription = (raw: unknown): boolean => typeof raw === 'object' && raw !== null && 'garments' in raw;
+/** Largest description that is read, bytes. Those shipped with the app have under 40 000. */
+const MOST_BYTES = 2_000_000;
 
 const OTHER_KIND =
   'This is not a Slipbaste file. Choose a copy that was saved here, or an outfit described by hand (JSON).';
 
-/** True for a file that begins as gzip (RFC 1952) or as a JSON object does: perhaps ours, whole or not. */
-async function mayBeOurs(file: Blob): Promise<boolean> {
+const refused = (say: string): BroughtIn => ({ ok: false, say });
+
+/** True for a file that begins as gzip does (RFC 1952): only a saved copy does. */
+async function isPacked(file: Blob): Promise<boolean> {
   const [first, second] = new Uint8Array(await file.slice(0, 2).arrayBuffer());
-  return (first === 0x1f && second === 0x8b) || first === 0x7b;
+  return first === 0x1f && second === 0x8b;
 }
 
-/** Brings in a saved copy with its ledger, or a description that somebody wrote by hand. */
-export async function bringIn(file: Blob): Promise<BroughtIn> {
-  const raw = await asDescription(file);
-  if (isDescription(raw)) return beginFrom(raw);
-  if (file.size === 0) return { ok: false, say: 'The file is empty. Choose another copy of it.' };
-  if (raw === undefined && !(await mayBeOurs(file))) return { ok: false, say: OTHER_KIND };
+/** How a saved copy begins that was unpacked by hand. */
+const UNPACKED = /^\s*\{\s*"format"\s*:\s*"slipbaste-ledger"/;
+/** How a description begins: with a bracket, or with a comment. */
+const BEGINS = /^\s*[{/]/;
+
+async function mergeCopy(file: Blob): Promise<BroughtIn> {
   const backup = await readBackup(file);
-  if (!backup.ok) return { ok: false, say: backup.error };
+  if (!backup.ok) return refused(backup.error);
   const merged = await (await ledger()).merge(backup.value.deeds);
   const say =
     merged.conflicts.length > 0
       ? `${merged.conflicts.length} deeds differ from those already here; the ones here were kept.`
       : `${merged.added} deeds brought in, ${merged.already} were here already.`;
   return { ok: true, outfit: backup.value.outfit, say };
+}
+
+/** Brings in a saved copy with its ledger, or a description that somebody wrote by hand. */
+export async function bringIn(file: Blob): Promise<BroughtIn> {
+  if (file.size === 0) return refused('The file is empty. Choose another copy of it.');
+  if (await isPacked(file)) return mergeCopy(file);
+  const head = await file.slice(0, 10_000).text();
+  if (UNPACKED.test(head)) return mergeCopy(file);
+  if (!BEGINS.test(head)) return refused(OTHER_KIND);
+  if (file.size > MOST_BYTES) {
+    const [found, most] = [inMegabytes(file.size), inMegabytes(MOST_BYTES)];
+    return refused(`The file is too large for a description: ${found}, and ${most} would be the most.`);
+  }
+  return describedBy(await file.text());
+}
+
+async function describedBy(text: string): Promise<BroughtIn> {
+  const { readOutfitFile } = await import('../../outfit/reading-file.ts');
+  const read = readOutfitFile(text);
+  if (!read.ok) {
+    const { kind, wrong } = read.error;
+    if (kind === 'other') return refused(OTHER_KIND);
+    const things = wrong.length === 1 ? 'one thing is' : `${wrong.length} things are`;
+    const say =
+      kind === 'words'
+        ? 'The file cannot be read. Mend this place and bring it in again; nothing was changed here.'
+        : `In this file ${things} not right yet. Mend what stands below and bring it in again; nothing was changed here.`;
+    return { ok: false, say, wrong };
+  }
+  const { outfit, raw } = read.value;
+  const open = await ledger();
+  const there = (await open.outfits()).some((entry) => entry.outfit === outfit.id);
+  if (!there) {
+    await begin(outfit.id, raw);
+    return { ok: true, outfit: outfit.id, say: `${outfit.name} is on this device now.` };
+  }
+  const { changesBetween } = await import('../../store/changes-between.ts');
+  const { description, done } = await open.load(outfit.id);
+  const changes = changesBetween(description, raw);
+  if (changes.length === 0) {
+    return { ok: true, outfit: outfit.id, say: `${outfit.name} is here already, as the file describes it.` };
+  }
+  const stays = done.length === 0 ? '' : ` What was sewn, ${done.length} steps, stays done.`;
+  return {
+    ok: true,
+    outfit: outfit.id,
+    say: `${outfit.name} is here already, and the file describes it otherwise. Nothing was changed yet.${stays}`,
+    take: async () => {
+      await writeDown(outfit.id, [{ kind: 'redescribed', say: 'the description of the file', changes }]);
+      return { ok: true, outfit: outfit.id, say: `${outfit.name} is now as the file describes it.` };
+    },
+  };
 }
 
 /** Begins an outfit from its description; refused with every problem in it. */

@@ -17,7 +17,9 @@ import { recallDraft } from '../describe/drafts.ts';
 import { HouseNotice, HouseTrouble, trouble } from '../house.tsx';
 import { go, writeHash } from '../route.ts';
 import { ledger } from '../workroom.ts';
+import { Answer } from './answer.tsx';
 import { type BroughtIn, beginFrom, bringIn } from './bring-in.ts';
+import { ByHand } from './by-hand.tsx';
 import { copyWords, dayWords, type Listed, listed, readList } from './outfit-list.ts';
 import './outfits.css';
 
@@ -33,7 +35,7 @@ const onHomeScreen = (): boolean =>
 
 /** The outfits page. */
 export default function Outfits() {
-  const answer = useSignal('');
+  const answer = useSignal<BroughtIn | undefined>(undefined);
   const keeping = useSignal<Keeping | undefined>(undefined);
   const busy = useSignal(false);
 
@@ -53,11 +55,11 @@ export default function Outfits() {
     busy.value = true;
     try {
       const found = await bringing;
-      answer.value = found.say;
+      answer.value = found;
       if (found.ok && onward) go({ screen: 'bench', outfit: found.outfit });
       else if (found.ok) await readList(await ledger());
     } catch (error) {
-      answer.value = error instanceof Error ? error.message : String(error);
+      answer.value = { ok: false, say: error instanceof Error ? error.message : String(error) };
     } finally {
       busy.value = false;
     }
@@ -151,9 +153,13 @@ export default function Outfits() {
             Describe your own outfit
           </button>
         ))}
-      <p class="answer" role="status">
-        {answer.value}
-      </p>
+      <Answer
+        found={answer.value}
+        busy={busy.value}
+        onTake={(take) => {
+          void settle(take(), false);
+        }}
+      />
       <section>
         <h2>Reckoner</h2>
         <a class="plain" href={writeHash({ screen: 'reckoner' })}>
@@ -166,7 +172,7 @@ export default function Outfits() {
       <section>
         <h2>Bring in a file</h2>
         <label class="bring-in">
-          <span>A saved copy with its ledger, or a description of an outfit.</span>
+          <span>A saved copy with its ledger, or an outfit described by hand.</span>
           <input
             type="file"
             class="field"
@@ -178,6 +184,7 @@ export default function Outfits() {
             }}
           />
         </label>
+        <ByHand />
       </section>
       {list !== undefined && list.length > 0 && (
         <section>

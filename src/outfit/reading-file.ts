@@ -1,0 +1,53 @@
+import { bad, good, type Result } from '../length/result.ts';
+import { type Place, readHandWritten } from './hand-written.ts';
+import type { Outfit } from './outfit.ts';
+import { placeWords } from './place-words.ts';
+import { writeProblem } from './problem.ts';
+import { readOutfit } from './reading.ts';
+import { FORMAT } from './schema.ts';
+
+/** One thing that is wrong in a file, where it stands there, and what would be right. */
+export interface Wrong extends Place {
+  /** The place in the words of the file: `garments: Blouse, pieces: Sleeve, cloth`; empty for the file as a whole. */
+  readonly where: string;
+  readonly say: string;
+}
+
+/** Why a file is no outfit. */
+export interface NotRead {
+  /** `words`: it cannot be read at all. `other`: it is something else. `wrong`: it is an outfit with mistakes. */
+  readonly kind: 'words' | 'other' | 'wrong';
+  readonly wrong: readonly Wrong[];
+}
+
+/** More than this many at once help nobody. */
+const MOST = 100;
+
+/** Is it meant for an outfit, well made or not? */
+const meant = (raw: unknown): boolean =>
+  typeof raw === 'object' &&
+  raw !== null &&
+  !Array.isArray(raw) &&
+  ('garments' in raw || ('format' in raw && raw.format === FORMAT));
+
+/**
+ * Reads the text of an outfit file as somebody wrote it, comments and all. Everything that is wrong is given at once, in
+ * the order of the file, each with its line; of a text that is no JSON the first thing that cannot be read.
+ */
+export function readOutfitFile(
+  text: string,
+): Result<{ readonly outfit: Outfit; readonly raw: unknown }, NotRead> {
+  const written = readHandWritten(text);
+  if (!written.ok) return bad({ kind: 'words', wrong: [{ ...written.error, where: '' }] });
+  const { value: raw, placeOf } = written.value;
+  if (!meant(raw)) return bad({ kind: 'other', wrong: [] });
+  const read = readOutfit(raw);
+  if (read.ok) return good({ outfit: read.value, raw });
+  const wrong = read.error.slice(0, MOST).map((problem) => ({
+    ...placeOf(problem.at),
+    where: placeWords(raw, problem.at),
+    say: writeProblem(problem),
+  }));
+  wrong.sort((a, b) => a.line - b.line || a.column - b.column);
+  return bad({ kind: 'wrong', wrong });
+}
