@@ -1,12 +1,21 @@
 import { beadedLattice } from './beaded-lattice.ts';
+import { biasBoundNeck } from './bias-bound-neck.ts';
 import { biasFrill } from './bias-frill.ts';
 import { buttonBand } from './button-band.ts';
 import { buttonedCuff } from './buttoned-cuff.ts';
+import { circleSkirt } from './circle-skirt.ts';
 import { circularFrill } from './circular-frill.ts';
 import { crossedTucks } from './crossed-tucks.ts';
+import { darts } from './darts.ts';
 import { facing } from './facing.ts';
+import { flatCollar } from './flat-collar.ts';
+import { gatheredSkirt } from './gathered-skirt.ts';
+import { hem } from './hem.ts';
 import { insetFrill } from './inset-frill.ts';
 import { lanternSleeve } from './lantern-sleeve.ts';
+import { lining } from './lining.ts';
+import { loopBow } from './loop-bow.ts';
+import { neckclothBow } from './neckcloth-bow.ts';
 import { panelledBodice } from './panelled-bodice.ts';
 import { parallelTucks } from './parallel-tucks.ts';
 import { plainBack } from './plain-back.ts';
@@ -17,8 +26,11 @@ import { princessFront } from './princess-front.ts';
 import { puffedSleeve } from './puffed-sleeve.ts';
 import { sleeveHeadStretch } from './sleeve-head-stretch.ts';
 import { sleeveSupport } from './sleeve-support.ts';
+import { standAndCollar } from './stand-and-collar.ts';
+import { standingBand } from './standing-band.ts';
 import { straightFrill } from './straight-frill.ts';
 import type { Unit } from './unit.ts';
+import { waistband } from './waistband.ts';
 
 /** Every ready-made unit, in the order in which they are offered. */
 export const UNITS: readonly Unit[] = [
@@ -27,6 +39,7 @@ export const UNITS: readonly Unit[] = [
   princessFront,
   princessBack,
   panelledBodice,
+  darts,
   buttonBand,
   parallelTucks,
   crossedTucks,
@@ -34,6 +47,12 @@ export const UNITS: readonly Unit[] = [
   straightFrill,
   biasFrill,
   circularFrill,
+  flatCollar,
+  standingBand,
+  standAndCollar,
+  biasBoundNeck,
+  neckclothBow,
+  loopBow,
   plainSleeve,
   puffedSleeve,
   lanternSleeve,
@@ -41,7 +60,12 @@ export const UNITS: readonly Unit[] = [
   sleeveHeadStretch,
   sleeveSupport,
   beadedLattice,
+  gatheredSkirt,
+  circleSkirt,
+  waistband,
   facing,
+  lining,
+  hem,
 ];
 
 const byId = new Map(UNITS.map((one) => [one.id, one]));

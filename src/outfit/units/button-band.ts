@@ -1,40 +1,15 @@
 import { advise } from '../../cloth/advice.ts';
-import { band, SECOND_TURN } from '../../cloth/bands.ts';
+import { band } from '../../cloth/bands.ts';
 import { refusal } from '../../cloth/refusal.ts';
-import { geometry, practice } from '../../cloth/source.ts';
+import { practice } from '../../cloth/source.ts';
 import { inBothRules } from '../../length/both-rules.ts';
-import { type Length, longer, mm, shorter, subtract, times } from '../../length/length.ts';
+import { shorter } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
-import { edgeStarts } from '../../shape/flatten.ts';
-import { edgeLengths } from '../../shape/measure.ts';
-import type { Piece, Work } from '../outfit.ts';
+import type { Work } from '../outfit.ts';
 import { holesOf } from '../piece-holes.ts';
+import { bandFigures, lapOf } from './button-band-figures.ts';
 import { stepOf } from './parts.ts';
-import type { Proposal } from './unit.ts';
 import { unit } from './unit.ts';
-
-/** Buttons of a front stand about so far apart. */
-const APART = mm(85);
-/** The first button stands so far below the top, and the last so far down the opening. */
-const FIRST_AT = mm(15);
-const LAST_AT = 5 / 6;
-
-/** The edge beyond the centre front, across the top of the band. */
-const lapOf = (piece: Piece): Length | undefined => edgeLengths(piece.outline).get('lap');
-
-/** Upper and lower end of an edge, counted down the piece. */
-function levels(piece: Piece, edge: string): readonly [top: Length, bottom: Length] | undefined {
-  const start = edgeStarts(piece.outline).get(edge)?.y;
-  const end = piece.outline.edges.find((one) => one.name === edge)?.segments.at(-1)?.to.y;
-  if (start === undefined || end === undefined) return undefined;
-  return shorter(start, end) ? [start, end] : [end, start];
-}
-
-const say = (value: Length | number, because: string, source: Proposal['source'] = practice): Proposal => ({
-  value,
-  because,
-  source,
-});
 
 /** A band folded at an opening edge, with its buttonholes and buttons. */
 export const buttonBand = unit({
@@ -126,34 +101,7 @@ export const buttonBand = unit({
     hole: 'diameter',
     opening: 'last',
   },
-  propose: ({ at }) => {
-    const [piece] = at.opening?.pieces ?? [];
-    const edge = at.opening?.chain[0]?.edge;
-    if (!at.opening || !piece || edge === undefined) return {};
-    const { length } = at.opening;
-    const last = times(length, LAST_AT);
-    const lap = lapOf(piece);
-    const opening = levels(piece, edge);
-    const armhole = levels(piece, 'armhole');
-    const held = opening && armhole && subtract(armhole[1], opening[0]);
-    const room = subtract(last, FIRST_AT);
-    return {
-      width:
-        lap === undefined || lap <= 0
-          ? say(SECOND_TURN.value, 'A usual band', SECOND_TURN.source)
-          : say(times(lap, 2), 'Twice the lap, so that the centre front lies in its middle', geometry),
-      ...(room > 0
-        ? {
-            buttons: say(Math.max(2, Math.round(room / APART) + 1), `About ${inBothRules(APART)} apart`),
-            first: say(FIRST_AT, 'Close under the neck, clear of its seam'),
-            last: say(last, 'Five sixths down the opening, clear of the hem'),
-          }
-        : {}),
-      ...(held !== undefined && longer(held, FIRST_AT) && shorter(held, last)
-        ? { held: say(held, 'Level with the end of the armhole, where a front pulls most') }
-        : {}),
-    };
-  },
+  propose: ({ at }) => bandFigures(at.opening),
   build: ({ values, at, garment, marker, id, name }) => {
     const { buttons, diameter, thickness, width, firstTurn, first, last, held, direction, top } = values;
     const [ref, more] = at.opening.chain;
@@ -196,7 +144,7 @@ export const buttonBand = unit({
     const holes: Extract<Work, { kind: 'buttonholes' }> = {
       kind: 'buttonholes',
       id: id('buttons'),
-      name: `${name}, buttons`,
+      name: `${name} buttons`,
       on: piece.id,
       through: [],
       along: ref.edge,

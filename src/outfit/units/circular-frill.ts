@@ -126,7 +126,7 @@ export const circularFrill = unit({
       works.push({
         kind: 'own',
         id: id('turned-ends'),
-        name: `${name}, turned ends`,
+        name: `Turned ends of the ${name.toLowerCase()}`,
         on: first,
         with: ids.slice(1),
         when: 'flat',

@@ -86,7 +86,7 @@ function join(told: {
     return [
       joinOf({
         id: id(parts.length === 1 ? 'ends' : `ends-${i + 1}`),
-        name: parts.length === 1 ? `${name} ends` : `${name} ends, ${i + 1}`,
+        name: parts.length === 1 ? `${name} ends` : `${name} ends ${i + 1}`,
         this: [{ piece, edge: 'front-end', other: false }],
         to: [{ piece: next, edge: 'back-end', other: false }],
         depth: allowance,

@@ -1,12 +1,13 @@
 import type { Length } from '../../length/length.ts';
 import { crossings, FOLD, type Looked, lookUp, timesOf } from '../chains.ts';
 import type { Chain, EdgeRef, Garment } from '../outfit.ts';
-import { chainLength } from './place.ts';
+import { sewnLength } from './sewn-length.ts';
 
 /** A run of edges that something is sewn along. */
 export interface Run {
   /** All of it: where it was named as far as a fold, its mirror image too. */
   readonly chain: Chain;
+  /** Where it is gathered, drawn up. */
   readonly length: Length;
   /** How what is sewn to it is cut: once, or a left and a right. */
   readonly cut: 'one' | 'pair';
@@ -26,7 +27,7 @@ export function runOf(garment: Garment, named: Chain): Run {
   const over = crossings(looked, chain, true);
   return {
     chain,
-    length: chainLength(garment, chain),
+    length: sewnLength(garment, chain),
     cut: timesOf(looked, chain) === 2 ? 'pair' : 'one',
     // With no seam at all to cross it closes nowhere: half a piece and its mirror image have two loose ends.
     ring: over.length > 0 && over.every((crossing) => crossing.over.length > 0),
