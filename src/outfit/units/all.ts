@@ -1,3 +1,4 @@
+import { appliqueOnMesh } from './applique-on-mesh.ts';
 import { beadedLattice } from './beaded-lattice.ts';
 import { biasBoundNeck } from './bias-bound-neck.ts';
 import { biasFrill } from './bias-frill.ts';
@@ -29,6 +30,7 @@ import { sleeveSupport } from './sleeve-support.ts';
 import { standAndCollar } from './stand-and-collar.ts';
 import { standingBand } from './standing-band.ts';
 import { straightFrill } from './straight-frill.ts';
+import { stretchLeg } from './stretch-leg.ts';
 import type { Unit } from './unit.ts';
 import { waistband } from './waistband.ts';
 
@@ -60,6 +62,8 @@ export const UNITS: readonly Unit[] = [
   sleeveHeadStretch,
   sleeveSupport,
   beadedLattice,
+  appliqueOnMesh,
+  stretchLeg,
   gatheredSkirt,
   circleSkirt,
   waistband,

@@ -2,7 +2,6 @@ import { refusal } from '../../cloth/refusal.ts';
 import { practice } from '../../cloth/source.ts';
 import { reduced, reductions } from '../../cloth/stretch.ts';
 import { inBothRules } from '../../length/both-rules.ts';
-import { mm } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { gathersInto } from './gathers-into.ts';
 import { asked, usually } from './length-field.ts';
@@ -11,14 +10,9 @@ import { rectangle } from './rectangle.ts';
 import { runOf } from './runs.ts';
 import { bend } from './sketch.ts';
 import { casingFor, edgeOf, small } from './sleeve-made.ts';
+import { gaugeOf } from './stretch-gauge.ts';
 import { turnedUp } from './turned-up.ts';
 import { unit } from './unit.ts';
-
-/** How a cloth stretches, as it would be gauged, from what is written of it in percent. */
-export const gaugeOf = ({ across, along }: { readonly across: number; readonly along: number }) => ({
-  round: { rest: mm(100), stretched: mm(100 + across) },
-  along: { rest: mm(100), stretched: mm(100 + along) },
-});
 
 /** A head of stretch cloth that holds a detached sleeve up, elastic in its upper edge. */
 export const sleeveHeadStretch = unit({

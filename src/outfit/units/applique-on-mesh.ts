@@ -1,0 +1,193 @@
+import { advise } from '../../cloth/advice.ts';
+import { refusal } from '../../cloth/refusal.ts';
+import { practice } from '../../cloth/source.ts';
+import { inBothRules } from '../../length/both-rules.ts';
+import { bad, good } from '../../length/result.ts';
+import type { OwnStep } from '../outfit.ts';
+import { asked, usually } from './length-field.ts';
+import { ovalOutline } from './oval-outline.ts';
+import { pieceOf, stepOf } from './parts.ts';
+import { eachOf } from './runs.ts';
+import { bend } from './sketch.ts';
+import { small } from './sleeve-made.ts';
+import { unit } from './unit.ts';
+
+/** How the backing goes when the stitching is done. */
+const AWAY = {
+  tear: [
+    stepOf(
+      'Tear the backing away from the wrong side, a little at a time, a thumb on the stitches so that they are not pulled',
+      'hand',
+      10,
+    ),
+  ],
+  wash: [
+    stepOf('Wash the backing out in water as its leaflet says, and lay the piece flat to dry', 'hand', 10, {
+      wets: true,
+      rest: 240,
+    }),
+  ],
+  cut: [
+    stepOf(
+      'Trim the backing close to the stitching on the wrong side, the blades flat, the mesh held away from them',
+      'cut',
+      12,
+      { final: true },
+    ),
+  ],
+} as const satisfies Readonly<Record<string, readonly OwnStep[]>>;
+
+/** Motifs of cloth stitched on a piece of mesh, over a backing that keeps the mesh from stretching meanwhile. */
+export const appliqueOnMesh = unit({
+  id: 'applique-on-mesh',
+  name: 'Appliqué on mesh',
+  tells: 'Cloth motifs stitched on a mesh piece, over a backing.',
+  group: 'Decoration',
+  places: {
+    piece: {
+      kind: 'piece',
+      label: 'the mesh piece',
+      like: ['sleeve', 'head', 'back', 'front'],
+    },
+  },
+  cloths: { main: { label: 'Cloth of the motifs' } },
+  fields: {
+    motifs: { kind: 'number', label: 'Motifs', whole: true, start: '3', means: 'On one such piece.' },
+    wide: asked('Motif, width', '3', '75', 'The size of your drawing, finished.'),
+    high: asked('Motif, height', '4', '100'),
+    backing: {
+      kind: 'choice',
+      label: 'Backing',
+      options: [
+        { value: 'tear', label: 'torn away' },
+        { value: 'wash', label: 'washed out' },
+        { value: 'cut', label: 'organza, trimmed' },
+      ],
+      start: 'tear',
+    },
+    mesh: {
+      kind: 'choice',
+      label: 'Mesh behind the motifs',
+      usual: true,
+      options: [
+        { value: 'kept', label: 'kept' },
+        { value: 'cut', label: 'cut away' },
+      ],
+      start: 'kept',
+    },
+    spare: usually('Cloth round a motif', '3/8', '10', 'Trimmed away after the first stitching.'),
+  },
+  sketch: [
+    ...[16, 32, 48, 64, 80].flatMap(
+      (k) =>
+        [
+          {
+            pen: 'faint',
+            points: [
+              [k, 8],
+              [k, 92],
+            ],
+          },
+          {
+            pen: 'faint',
+            points: [
+              [8, k],
+              [92, k],
+            ],
+          },
+        ] as const,
+    ),
+    { pen: 'shape', points: bend([50, 14], [88, 30], [82, 70], [50, 86]) },
+    { pen: 'shape', points: bend([50, 14], [12, 30], [18, 70], [50, 86]) },
+    { pen: 'stitch', points: bend([50, 20], [80, 34], [76, 66], [50, 80]) },
+    { pen: 'stitch', points: bend([50, 20], [20, 34], [24, 66], [50, 80]) },
+    { pen: 'shape', points: bend([50, 30], [46, 44], [54, 58], [50, 72]) },
+  ],
+  build: ({ values, at, cloth, id, name }) => {
+    const { motifs, wide, high, backing, mesh, spare } = values;
+    const { piece } = at.piece;
+    if (!(Number.isInteger(motifs) && motifs >= 1 && motifs <= 100))
+      return bad(refusal('motifs', 'This is not a number of motifs.', 'Give a whole number from 1 to 100.'));
+    for (const [field, size] of Object.entries({ wide, high }))
+      if (size <= 0) return bad(refusal(field, 'The motif has no size.', 'Give a measure above zero.'));
+    if (spare <= 0)
+      return bad(
+        refusal(
+          'spare',
+          'The first stitching would run off the cloth.',
+          'Give something above zero; it is trimmed later.',
+        ),
+      );
+    const on = eachOf(piece.cut, piece.name);
+    const many = motifs === 1 ? 'the motif' : `the ${motifs} motifs`;
+    const sides = piece.cut === 'pair' ? 2 : 1;
+    const all = motifs * sides;
+    const steps: readonly OwnStep[] = [
+      stepOf(`Mark on ${on} where ${many} will lie`, 'mark', 3 + 2 * motifs),
+      stepOf(
+        `Lay the backing under ${on}, larger than the motif by a hand all round, and baste it to the mesh, which must not be stretched`,
+        'hand',
+        4 + 4 * motifs,
+      ),
+      stepOf(
+        `Lay ${many} on ${on} and baste each round, ${inBothRules(spare)} of cloth beyond its line`,
+        'hand',
+        5 * motifs,
+      ),
+      stepOf(`Stitch round ${many} on the line with a short straight stitch`, 'machine', 5 * motifs),
+      stepOf(
+        'Trim the cloth beyond the stitching close to it, the blades flat on the mesh and never under it',
+        'cut',
+        6 * motifs,
+        { final: true },
+      ),
+      stepOf(
+        `Stitch round ${many} again with a narrow, close zigzag that covers the cut edge`,
+        'machine',
+        8 * motifs,
+      ),
+      stepOf('Take the basting out', 'hand', 2 * motifs),
+      ...AWAY[backing],
+      ...(mesh === 'cut'
+        ? [
+            stepOf(
+              'Turn it over, lift the mesh off the cloth behind each motif and cut it away inside the stitching with blunt-nosed scissors, feeling for the cloth below at every cut',
+              'cut',
+              6 * motifs,
+              { final: true },
+            ),
+          ]
+        : []),
+    ];
+    return good({
+      pieces: [
+        pieceOf({
+          id: id(),
+          name: `${name}, motif`,
+          cloth: cloth.main.id,
+          cut: piece.cut === 'pair' ? 'pair' : 'one',
+          allowance: spare,
+          outline: ovalOutline(wide, high),
+        }),
+      ],
+      works: [
+        {
+          kind: 'own',
+          id: id('work'),
+          name,
+          on: piece.id,
+          with: [id()],
+          when: 'flat',
+          steps,
+        },
+      ],
+      advice: [
+        advise(
+          `Cut ${all} motifs${sides === 2 ? `, ${motifs} of them turned over` : ''}, and try the ${small(name)} on a scrap of the same mesh and backing first.`,
+          practice,
+        ),
+      ],
+      assumed: ['The pattern of the motif is an oval of your size: draw your own motif in it.'],
+    });
+  },
+});
