@@ -49,7 +49,7 @@ function pieceSvg(piece: Piece, cut: Result<Polygon, string>, at: Point): string
           `<g id="${id}-cut-line"><path d="M${cut.value.map(pair).join('L')}Z" ${stroke('cut')}><title>${escaped(piece.name)}, cut line</title></path></g>`,
         ]
       : []),
-    `<g id="${id}-seam-line"><path id="${id}-outline" data-cut="${piece.cut}" data-edges="${edges}"${lies} d="${outlineData(outline)}" ${stroke('seam')}><title>${escaped(piece.name)}</title></path></g>`,
+    `<g id="${id}-seam-line"><path id="${id}-outline" data-piece="${id}" data-cut="${piece.cut}" data-edges="${edges}"${lies} d="${outlineData(outline)}" ${stroke('seam')}><title>${escaped(piece.name)}</title></path></g>`,
     ...(grain?.drawn.kind === 'path'
       ? [
           `<g id="${id}-grain"><path d="M${grain.drawn.points.map(pair).join('L')}" ${stroke('grain')}><title>${escaped(piece.name)}, grain</title></path></g>`,

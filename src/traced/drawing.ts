@@ -1,6 +1,6 @@
 import { bad, good, type Result } from '../length/result.ts';
 import { type Known, knownOf } from './known.ts';
-import { MOST, safeMarkup } from './markup.ts';
+import { MOST, STYLE, safeMarkup } from './markup.ts';
 import {
   after,
   fitBox,
@@ -71,7 +71,7 @@ function nameOf(part: Element): string {
 const isHidden = (part: Element): boolean =>
   part.getAttribute('display') === 'none' ||
   part.getAttribute('visibility') === 'hidden' ||
-  /(?:^|[;\s])(?:display\s*:\s*none|visibility\s*:\s*hidden)/.test(part.getAttribute('style') ?? '');
+  /(?:^|[;\s])(?:display\s*:\s*none|visibility\s*:\s*hidden)/.test(part.getAttribute(STYLE) ?? '');
 
 const boxOf = (part: Element): readonly number[] => {
   const box = numbersIn(part.getAttribute('viewBox') ?? '');

@@ -2,6 +2,8 @@ import type { Run } from './path-lines.ts';
 
 /** What a file written here says of a piece: enough to take it up again as it was. */
 export interface Known {
+  /** Id of the piece. */
+  readonly piece: string;
   readonly cut: 'one' | 'pair' | 'fold';
   /** Names of its edges in order, each with how many stretches it has. */
   readonly edges: readonly { readonly name: string; readonly count: number }[];
@@ -24,5 +26,10 @@ export function knownOf(part: Element, run: Run): Known | undefined {
   if (!cut || !run.closed || edges.some(({ count }) => count === 0) || sum !== run.segments.length)
     return undefined;
   const grain = Number(part.getAttribute('data-grain') ?? 0);
-  return { cut, edges, grain: Math.abs(grain) <= 180 ? grain : 0 };
+  return {
+    piece: part.getAttribute('data-piece') ?? '',
+    cut,
+    edges,
+    grain: Math.abs(grain) <= 180 ? grain : 0,
+  };
 }

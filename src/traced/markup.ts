@@ -96,38 +96,51 @@ function whatElse(text: string): string | undefined {
   return undefined;
 }
 
+/** What stands beside the tags: notes and instructions are left out, plain text is kept. */
+const ASIDE = [
+  ['<!--', '-->'],
+  ['<![CDATA[', ']]>'],
+  ['<?', '?>'],
+] as const;
+
+/** The attribute that styles are kept under, where no browser takes them for styles. */
+export const STYLE = 'data-as-written';
+
+/** A tag without anything that a browser would try to style by. */
+const unstyled = (tag: string): string =>
+  tag.replace(/^(<\/?(?:[\w.-]+:)?)style\b/, '$1metadata').replace(/(\s)style(\s*=)/g, `$1${STYLE}$2`);
+
 /**
  * Looks a file over, letter by letter and once only, before any parser sees it: its size, how many tags it has and how
  * deep they lie, and that it brings no definitions of its own except short plain texts, which are put in here. Gives the
- * markup without its DOCTYPE, or what is wrong and what would be right.
+ * markup without its DOCTYPE, notes and styles, or what is wrong and what would be right.
  */
 export function safeMarkup(text: string): Result<string, string> {
   if (text.length > MOST.letters) return bad(TOO_LARGE);
   const other = whatElse(text);
   if (other !== undefined) return bad(other);
   let [at, depth, elements] = [0, 0, 0];
-  let doctype:
-    | { readonly from: number; readonly end: number; readonly texts: ReadonlyMap<string, string> }
-    | undefined;
+  let texts: ReadonlyMap<string, string> | undefined;
+  const kept: string[] = [];
   for (let open = text.indexOf('<'); open >= 0; open = text.indexOf('<', at)) {
-    const ends = [
-      ['<!--', '-->'],
-      ['<![CDATA[', ']]>'],
-      ['<?', '?>'],
-    ].find(([begins = '']) => text.startsWith(begins, open));
+    kept.push(text.slice(at, open));
+    const ends = ASIDE.find(([begins]) => text.startsWith(begins, open));
     if (ends) {
-      const end = text.indexOf(ends[1] ?? '', open + (ends[0]?.length ?? 0));
+      const [begins, stops] = ends;
+      const end = text.indexOf(stops, open + begins.length);
       if (end < 0) return bad(BROKEN);
-      at = end + (ends[1]?.length ?? 0);
-    } else if (text.startsWith('<!DOCTYPE', open) && !doctype && elements === 0) {
+      at = end + stops.length;
+      if (begins === '<![CDATA[') kept.push(text.slice(open, at));
+    } else if (text.startsWith('<!DOCTYPE', open) && !texts && elements === 0) {
       const read = readDoctype(text, open);
       if (!read.ok) return read;
-      doctype = { from: open, ...read.value };
+      texts = read.value.texts;
       at = read.value.end;
     } else {
       const end = text[open + 1] === '!' ? -1 : tagEnd(text, open);
       if (end < 0) return bad(BROKEN);
       at = end + 1;
+      kept.push(unstyled(text.slice(open, at)));
       if (text[open + 1] === '/') depth--;
       else {
         elements++;
@@ -143,7 +156,7 @@ export function safeMarkup(text: string): Result<string, string> {
         );
     }
   }
-  if (!doctype) return good(text);
-  const made = filledIn(text.slice(0, doctype.from) + text.slice(doctype.end), doctype.texts);
+  kept.push(text.slice(at));
+  const made = filledIn(kept.join(''), texts ?? new Map());
   return made === undefined ? bad(ENTITIES) : good(made);
 }

@@ -15,7 +15,7 @@ export interface PieceChoice {
   /** Degrees clockwise from the upright of the drawing, as she wrote them. */
   readonly grain: string;
   /** The line of the drawing that the grain was taken from. */
-  readonly grainLine?: string;
+  readonly grainLine?: string | undefined;
   /** Lines whose middles are marks. */
   readonly marks: readonly string[];
   readonly cloth: string;

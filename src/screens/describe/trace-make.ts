@@ -3,14 +3,16 @@ import { type ReadingUnit, readLength } from '../../length/reading.ts';
 import { bad, good, type Result } from '../../length/result.ts';
 import { FOLD } from '../../outfit/chains.ts';
 import { edgeSpelled } from '../../outfit/changing/own-corners.ts';
-import type { Piece } from '../../outfit/outfit.ts';
+import type { Garment, Piece } from '../../outfit/outfit.ts';
 import { flattenEdge } from '../../shape/flatten.ts';
 import { type Box, boundingBox, distance, edgeLength } from '../../shape/measure.ts';
 import type { Point } from '../../shape/outline.ts';
 import { cornersOf, edgesAt, type Place } from '../../traced/corners.ts';
 import type { Drawing, DrawnLine } from '../../traced/drawing.ts';
 import { traceOutline } from '../../traced/piece-outline.ts';
+import { fieldLength } from './filled.ts';
 import type { Choices, PieceChoice } from './trace-draft.ts';
+import { begun } from './words.ts';
 
 /** The box round a line. */
 export const boxOf = ({ start, segments }: Pick<DrawnLine, 'start' | 'segments'>): Box =>
@@ -24,25 +26,48 @@ export const middleOf = ({ left, right, top, bottom }: Box): Point => ({
 
 const tail = (line: DrawnLine): Length => edgeLength(line.start, { name: '', segments: line.segments });
 
+/** What the first choice for a line is made from. */
+export interface Beginning {
+  readonly drawing: Drawing;
+  readonly garment: Garment;
+  readonly number: number;
+  readonly unit: ReadingUnit;
+  readonly cloth: string;
+}
+
+/** A circle of this size on a piece that was written here is a mark of it, in nanometres. */
+const MARK = 5_000_000;
+
 /** What stands of a line before anything was said of it; a file written here says it itself. */
-export function firstChoice(line: DrawnLine, number: number, unit: ReadingUnit, cloth: string): PieceChoice {
+export function firstChoice(line: DrawnLine, begin: Beginning): PieceChoice {
+  const { known } = line;
+  const was = known && begin.garment.pieces.find(({ id }) => id === known.piece);
   const names: Record<string, string> = {};
   const corners: Place[] = [];
   let at = 0;
-  for (const { name, count } of line.known?.edges ?? []) {
+  for (const { name, count } of known?.edges ?? []) {
     corners.push(at);
     names[at] = name.replaceAll('-', ' ');
     at += count;
   }
+  const own = boxOf(line);
+  const marks = !known
+    ? []
+    : begin.drawing.lines.filter((one) => {
+        const { left, right, top, bottom } = boxOf(one);
+        const within = left > own.left && right < own.right && top > own.top && bottom < own.bottom;
+        return one.closed && within && right - left < MARK;
+      });
   return {
-    name: line.name === '' ? `Piece ${number}` : line.name.charAt(0).toUpperCase() + line.name.slice(1),
-    corners: line.known ? corners : cornersOf(line),
+    name: line.name === '' ? `Piece ${begin.number}` : begun(line.name),
+    corners: known ? corners : cornersOf(line),
     names,
-    cut: line.known?.cut ?? 'one',
-    grain: String(line.known?.grain ?? 0),
-    marks: [],
-    cloth,
-    allowance: unit === 'in' ? '5/8' : '15',
+    cut: known?.cut ?? 'one',
+    grain: String(known?.grain ?? 0),
+    marks: marks.map(({ id }) => id),
+    cloth: was?.cloth ?? begin.cloth,
+    allowance: was ? fieldLength(was.allowance, begin.unit) : begin.unit === 'in' ? '5/8' : '15',
+    ...(was ? { put: was.id } : {}),
   };
 }
 

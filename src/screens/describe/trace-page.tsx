@@ -34,12 +34,13 @@ export default function TracePage({ session, garment: id }: GarmentProps) {
   const choices = trace.choices.value;
   const of: ChoiceOf = (line) =>
     choices.pieces[line.id] ??
-    firstChoice(
-      line,
-      choices.chosen.indexOf(line.id) + 1 || choices.chosen.length + 1,
-      outfit.units,
-      outfit.cloths[0]?.id ?? '',
-    );
+    firstChoice(line, {
+      drawing: drawing ?? { lines: [], trueSize: true, left: [] },
+      garment,
+      number: choices.chosen.indexOf(line.id) + 1 || choices.chosen.length + 1,
+      unit: outfit.units,
+      cloth: outfit.cloths[0]?.id ?? '',
+    });
   const chosen = drawing?.lines.filter((line) => choices.chosen.includes(line.id)) ?? [];
   const open = chosen.find((line) => line.id === choices.open) ?? chosen[0];
   const scale = drawing && scaleOf(drawing, choices, of, outfit.units);

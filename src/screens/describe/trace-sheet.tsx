@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import { nm, times } from '../../length/length.ts';
+import { nm } from '../../length/length.ts';
 import { type Marking, writeLength } from '../../length/writing.ts';
 import { boundingBox } from '../../shape/measure.ts';
 import type { Drawing } from '../../traced/drawing.ts';
-import { FieldBox } from '../reckoner/field.tsx';
 import type { TraceDraft } from './trace-draft.ts';
-import { boxOf, type ChoiceOf, measurables, middleOf } from './trace-make.ts';
+import { boxOf, type ChoiceOf, middleOf } from './trace-make.ts';
+import { ScaleFields } from './trace-scale.tsx';
 import { mmOf, pathOf, snapped, touched, viewOf } from './trace-view.ts';
 import { so } from './words.ts';
 
@@ -15,7 +15,8 @@ const SMALL = 12_000_000;
 /** So many lines stand in the list; the largest first. */
 const LISTED = 60;
 
-interface SheetProps {
+/** A drawing in work, and what stands of each of its lines. */
+export interface SheetProps {
   readonly trace: TraceDraft;
   readonly drawing: Drawing;
   readonly of: ChoiceOf;
@@ -73,7 +74,10 @@ export function TraceSheet({ trace, drawing, of, marking }: SheetProps) {
     <>
       <section data-part="trace-pieces">
         <h2>Which lines are pieces?</h2>
-        <p>Touch the seam line of each piece. What is not chosen can still be a mark or show the grain.</p>
+        <p>
+          Touch the seam line of each piece. What is not chosen can still be a mark or show the grain. Sizes
+          are as in the drawing.
+        </p>
         <svg class="trace-drawing" viewBox={view.box} aria-hidden="true" data-part="trace-sheet">
           {sized.map(({ line }) => {
             const on = choices.chosen.includes(line.id);
@@ -129,7 +133,7 @@ export function TraceSheet({ trace, drawing, of, marking }: SheetProps) {
                 <span>
                   {line.name || 'no name'}
                   <small>
-                    {writeLength(wide, marking).text} × {writeLength(high, marking).text} in the drawing
+                    {writeLength(wide, marking).text} × {writeLength(high, marking).text}
                   </small>
                 </span>
               </button>
@@ -153,90 +157,3 @@ export function TraceSheet({ trace, drawing, of, marking }: SheetProps) {
     </>
   );
 }
-
-/** How large the drawing truly is: as its file says, or by one length that the maker knows. */
-function ScaleFields({
-  trace,
-  drawing,
-  of,
-  marking,
-  pointing,
-  onPoint,
-}: SheetProps & { readonly pointing: boolean; readonly onPoint: (now: boolean) => void }) {
-  const choices = trace.choices.value;
-  const how = choices.how ?? (drawing.trueSize ? 'found' : 'known');
-  const all = measurables(drawing, choices, of);
-  const known = all.find(({ key }) => key === choices.known) ?? all[0];
-  return (
-    <section data-part="trace-scale">
-      <h2>How large is it?</h2>
-      <p>
-        {drawing.trueSize
-          ? 'The file gives its size in units of a rule, so it is taken as true.'
-          : 'The file gives no size in millimetres or inches: 96 of its units were taken for an inch. Give one length that you know.'}
-      </p>
-      <FieldBox
-        name="how"
-        field={{
-          kind: 'choice',
-          label: 'Size',
-          options: [
-            { value: 'found', label: 'As the file has it' },
-            { value: 'known', label: 'By a length that I know' },
-          ],
-          start: 'found',
-        }}
-        text={how}
-        fault={undefined}
-        marking={marking}
-        onText={(text) => {
-          if (text === 'found') onPoint(false);
-          trace.change({ how: text === 'known' ? 'known' : 'found' });
-        }}
-      />
-      {how === 'known' && (
-        <>
-          <FieldBox
-            name="known"
-            field={{
-              kind: 'choice',
-              label: 'What you know the length of',
-              options: all.map(({ key, say, long }) => ({
-                value: key,
-                label: long === 0 ? say : `${say}, in the drawing ${writeLength(long, marking).text}`,
-              })),
-              start: 'points',
-            }}
-            text={known?.key ?? 'points'}
-            fault={undefined}
-            marking={marking}
-            onText={(text) => trace.change({ known: text })}
-          />
-          {known?.key === 'points' && (
-            <button
-              type="button"
-              class="plain"
-              aria-pressed={pointing}
-              data-part="point"
-              onClick={() => onPoint(!pointing)}
-            >
-              {pointing ? 'Touch the two points on the drawing' : 'Show me two points'}
-            </button>
-          )}
-          <FieldBox
-            name="long"
-            field={{ kind: 'length', label: 'Its true length', start: { in: '', mm: '' } }}
-            text={choices.long}
-            fault={undefined}
-            marking={marking}
-            onText={(text) => trace.change({ long: text })}
-          />
-        </>
-      )}
-    </section>
-  );
-}
-
-/** A length of the drawing as it truly is. */
-export const trueLength = (long: number, scale: number, marking: Marking): string =>
-  writeLength(times(nm(long), scale), marking).text;
