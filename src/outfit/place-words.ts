@@ -12,7 +12,8 @@ export function placeWords(whole: unknown, at: string): string {
       typeof here === 'object' && here !== null
         ? Object.entries(here).find(([one]) => one === key)?.[1]
         : undefined;
-    if (inList && said.length > 0) said[said.length - 1] += `: ${calledBy(next) ?? Number(key) + 1}`;
+    if (inList && said.length > 0 && /^\d+$/.test(key))
+      said[said.length - 1] += `: ${calledBy(next) ?? Number(key) + 1}`;
     else said.push(key);
     here = next;
   }

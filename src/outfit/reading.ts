@@ -11,7 +11,14 @@ import { outfitSchema } from './schema.ts';
  */
 export function readOutfit(raw: unknown): Result<Outfit, readonly Problem[]> {
   const parsed = v.safeParse(outfitSchema, raw, { abortPipeEarly: true });
-  if (!parsed.success) return bad(parsed.issues.map((issue) => shapeProblem(raw, issue)));
+  if (!parsed.success) {
+    const problems = new Map<string, Problem>();
+    for (const issue of parsed.issues) {
+      const problem = shapeProblem(raw, issue);
+      problems.set(`${problem.at} ${problem.wrong}`, problem);
+    }
+    return bad([...problems.values()]);
+  }
   const { $schema: _, ...outfit } = parsed.output;
   const found = disagreements(outfit);
   return found.length > 0 ? bad(found) : good(outfit);
@@ -19,6 +26,15 @@ export function readOutfit(raw: unknown): Result<Outfit, readonly Problem[]> {
 
 function shapeProblem(raw: unknown, issue: v.BaseIssue<unknown>): Problem {
   const path = (issue.path ?? []).map((item) => item.key as string | number);
+  // A list passes for an object without names; what is wrong is the list.
+  const round = path.slice(0, -1);
+  if (typeof path.at(-1) === 'string' && Array.isArray(partAt(raw, round))) {
+    return {
+      at: pointer(round),
+      wrong: `${whose(raw, round)} must be an object, in { }, and not a list`,
+      cure: '',
+    };
+  }
   const missing = issue.input === undefined && path.length > 0;
   const who = whose(raw, path);
   return {
@@ -26,6 +42,15 @@ function shapeProblem(raw: unknown, issue: v.BaseIssue<unknown>): Problem {
     wrong: missing ? `${who} is missing` : `${who} ${issue.message}`,
     cure: missing ? 'add it' : '',
   };
+}
+
+function partAt(raw: unknown, path: readonly (string | number)[]): unknown {
+  let here: unknown = raw;
+  for (const key of path) {
+    if (typeof here !== 'object' || here === null) return undefined;
+    here = (here as Record<string | number, unknown>)[key];
+  }
+  return here;
 }
 
 /** Names a place as the maker does: by the nearest named thing on the way to it. */

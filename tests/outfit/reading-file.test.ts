@@ -45,6 +45,13 @@ describe('reading an outfit file', () => {
     ]);
   });
 
+  test('says once that a list stands where an object should', () => {
+    const spoilt = blouse.replace('{ "name": "lap", "to": [0.5, 4] }', '["lap", [0.5, 4]]');
+    expect(said(spoilt)).toEqual([
+      `${lineOf('"name": "lap"')}:15 [garments: Blouse, pieces: Front, outline, edges: 1] Front: entry 1 of \`edges\` must be an object, in { }, and not a list`,
+    ]);
+  });
+
   test('says where a text is no JSON', () => {
     const read = readOutfitFile(blouse.replace('"units": "in",', '"units": "in"'));
     expect(read.ok || read.error).toEqual({
