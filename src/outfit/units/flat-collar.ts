@@ -1,34 +1,20 @@
 import { advise } from '../../cloth/advice.ts';
-import { bindingWidth } from '../../cloth/bias.ts';
 import { refusal } from '../../cloth/refusal.ts';
 import { practice } from '../../cloth/source.ts';
 import { inBothRules } from '../../length/both-rules.ts';
-import { inches, longer, times, zero } from '../../length/length.ts';
+import { inches, longer, zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
-import type { Join, Piece, Work } from '../outfit.ts';
-import {
-  bothHalves,
-  COLLAR_ALLOWANCE,
-  edgeOn,
-  layers,
-  NECK_PLACE,
-  proposeAllowance,
-  turnedSeam,
-} from './collar.ts';
+import { COLLAR_ALLOWANCE, layers, NECK_PLACE, proposeAllowance, turnedSeam } from './collar.ts';
+import { NECK_BY_FIELD, neckSeam } from './collar-neck.ts';
 import { besideNeck } from './flat-collar-outline.ts';
 import { neckLine } from './neck-line.ts';
-import { joinOf, pieceOf, stepOf } from './parts.ts';
 import { isGathered, runOf } from './runs.ts';
 import { bend } from './sketch.ts';
 import { STIFFENING, stiffeningOf } from './stiffening.ts';
 import { unit } from './unit.ts';
 
-/** A neck facing reaches so far down. */
-const FACING_DEEP = inches(2);
-/** The bias strip over a neck seam, finished. */
-const STRIP_WIDE = inches(1, 2);
-/** A trim is basted so much less deep than its seam. */
-const LESS_DEEP = inches(1, 8);
+/** A collar seam is deeper than this. */
+const LEAST_DEEP = inches(1, 8);
 
 /** A collar that lies flat round the neck. */
 export const flatCollar = unit({
@@ -54,16 +40,7 @@ export const flatCollar = unit({
       ],
       start: 'round',
     },
-    neckBy: {
-      kind: 'choice',
-      label: 'Neck seam',
-      options: [
-        { value: 'bound', label: 'covered by a bias strip inside' },
-        { value: 'faced', label: 'covered by a facing' },
-        { value: 'inside', label: 'covered by the collar’s own upper layer' },
-      ],
-      start: 'bound',
-    },
+    ...NECK_BY_FIELD,
     roll: {
       kind: 'length',
       usual: true,
@@ -83,8 +60,8 @@ export const flatCollar = unit({
       const cure = 'Give from 0 to 100 mm (4 in).';
       return bad(refusal('roll', 'The shoulders cannot overlap by this.', cure));
     }
-    if (allowance <= LESS_DEEP) {
-      const cure = `Give more than ${inBothRules(LESS_DEEP)}.`;
+    if (allowance <= LEAST_DEEP) {
+      const cure = `Give more than ${inBothRules(LEAST_DEEP)}.`;
       return bad(refusal('allowance', 'So narrow a seam does not hold.', cure));
     }
     const line = neckLine(garment, run.chain, roll);
@@ -107,89 +84,33 @@ export const flatCollar = unit({
       );
     }
     const [upper, under] = [id('upper'), id('under')];
-    const pieces: Piece[] = [
-      ...layers({
-        ids: [upper, under],
-        names: [`${name} upper layer`, `${name} under layer`],
-        cloth: cloth.main.id,
-        unit: id(),
-        allowance,
-        outline: besideNeck(line, width, corner),
-      }),
-    ];
-    const works: Work[] = pieces.slice(1).flatMap((piece) => stiffeningOf(stiffening, piece));
-    const joins: Join[] = [
-      turnedSeam(id('layers'), `${name} outer seam`, [upper, under], ['front-end', 'outer'], allowance),
-    ];
-    const seam = {
-      id: id('neck'),
-      name: `${name} neck seam`,
-      this: run.chain,
-      depth: allowance,
-      worked: run.worked,
-    };
-    const assumed: string[] = [];
-    if (neckBy === 'faced') {
-      const facing = id('facing');
-      pieces.push(
-        pieceOf({
-          id: facing,
-          name: `${name} facing`,
-          cloth: cloth.main.id,
-          cut: 'fold',
-          allowance,
-          outline: besideNeck(plain, FACING_DEEP, 'square'),
-        }),
-      );
-      works.push(
-        {
-          kind: 'own',
-          id: id('facing-edge'),
-          name: `Edge of the ${name.toLowerCase()} facing`,
-          on: facing,
-          with: [],
-          when: 'flat',
-          steps: [stepOf('Overlock the outer edge of the neck facing', 'overlocker', 4)],
-        },
-        {
-          kind: 'own',
-          id: id('facing-tack'),
-          name: `Tacking of the ${name.toLowerCase()} facing`,
-          on: facing,
-          with: [],
-          when: 'late',
-          steps: [stepOf('Tack the neck facing to the seam allowances of the shoulders by hand', 'hand', 6)],
-        },
-      );
-      const caught = {
-        trim: edgeOn(under, 'neck'),
-        basteTo: 'this',
-        depth: times(allowance, 2 / 3),
-      } as const;
-      joins.push(joinOf({ ...seam, to: bothHalves(facing, 'neck'), seam: 'turned', catches: [caught] }));
-      assumed.push(`The facing is ${inBothRules(FACING_DEEP)} deep.`);
-    } else if (neckBy === 'bound') {
-      const strip = bindingWidth({ kind: 'facing', width: STRIP_WIDE });
-      if (!strip.ok) return strip;
-      joins.push(joinOf({ ...seam, to: bothHalves(under, 'neck'), seam: 'bound' }));
-      assumed.push(`A bias strip ${inBothRules(strip.value.cut)} wide covers the neck seam inside.`);
-    } else {
-      works.push({
-        kind: 'press-edge',
-        id: id('turning'),
-        name: `Turned-in neck edge of the ${name.toLowerCase()}`,
-        on: upper,
-        edge: 'neck',
-        turn: allowance,
-      });
-      joins.push(
-        joinOf({ ...seam, to: bothHalves(under, 'neck'), seam: 'covered', cover: edgeOn(upper, 'neck') }),
-      );
-    }
+    const pieces = layers({
+      ids: [upper, under],
+      names: [`${name} upper layer`, `${name} under layer`],
+      cloth: cloth.main.id,
+      unit: id(),
+      allowance,
+      outline: besideNeck(line, width, corner),
+    });
+    const seam = neckSeam({
+      id,
+      name,
+      run,
+      line: plain,
+      by: neckBy,
+      upper,
+      under,
+      cloth: cloth.main.id,
+      allowance,
+    });
+    if (!seam.ok) return seam;
     return good({
-      pieces,
-      works,
-      joins,
+      pieces: [...pieces, ...seam.value.pieces],
+      works: [...pieces.slice(1).flatMap((piece) => stiffeningOf(stiffening, piece)), ...seam.value.works],
+      joins: [
+        turnedSeam(id('layers'), `${name} outer seam`, [upper, under], ['front-end', 'outer'], allowance),
+        ...seam.value.joins,
+      ],
       advice: [
         advise(
           'Trim the under layer a thread smaller round its outer edge, so that the seam rolls under.',
@@ -197,7 +118,7 @@ export const flatCollar = unit({
         ),
         ...(roll === 0 ? [advise('Without any roll the neck seam may show at the neck.', practice)] : []),
       ],
-      assumed,
+      assumed: seam.value.assumed,
     });
   },
   sketch: [
