@@ -25,6 +25,7 @@ import { plainSleeve } from './plain-sleeve.ts';
 import { princessBack } from './princess-back.ts';
 import { princessFront } from './princess-front.ts';
 import { puffedSleeve } from './puffed-sleeve.ts';
+import { ribbonFrill } from './ribbon-frill.ts';
 import { sleeveHeadStretch } from './sleeve-head-stretch.ts';
 import { sleeveSupport } from './sleeve-support.ts';
 import { standAndCollar } from './stand-and-collar.ts';
@@ -64,6 +65,7 @@ export const UNITS: readonly Unit[] = [
   beadedLattice,
   appliqueOnMesh,
   stretchLeg,
+  ribbonFrill,
   gatheredSkirt,
   circleSkirt,
   waistband,

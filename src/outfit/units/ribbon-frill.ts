@@ -1,0 +1,159 @@
+import { advise } from '../../cloth/advice.ts';
+import { isFullness } from '../../cloth/gathers.ts';
+import { refusal } from '../../cloth/refusal.ts';
+import { practice } from '../../cloth/source.ts';
+import { inBothRules } from '../../length/both-rules.ts';
+import { add, longer, times } from '../../length/length.ts';
+import { bad, good } from '../../length/result.ts';
+import { asked, usually } from './length-field.ts';
+import { joinOf, pieceOf, stepOf } from './parts.ts';
+import { chainLength } from './place.ts';
+import { rectangle } from './rectangle.ts';
+import { eachOf, runOf } from './runs.ts';
+import { bend, wave } from './sketch.ts';
+import { timesField } from './sleeve-fields.ts';
+import { casingFor, edgeOf, gatherOf, small } from './sleeve-made.ts';
+import { unit } from './unit.ts';
+
+/** A frill laid over a seam, with a ribbon in a channel that can be drawn up and tied. */
+export const ribbonFrill = unit({
+  id: 'ribbon-frill',
+  name: 'Ribbon frill',
+  tells: 'A frill over a seam, such as at the knee, with a ribbon to tie.',
+  group: 'Legs',
+  places: {
+    seam: {
+      kind: 'seam',
+      label: 'the seam it lies over',
+      like: ['knee', 'widest'],
+    },
+  },
+  cloths: { main: { label: 'Cloth' } },
+  fields: {
+    depth: asked('Depth', '2 1/2', '65', 'Finished, from the seam down.'),
+    fullness: timesField('Fullness', '2', 'How many times the seam the frill is long.'),
+    ribbon: asked('Width of the ribbon', '3/8', '10'),
+    below: usually('Channel below the seam', '3/8', '10', 'From the seam down to the tape.'),
+    tie: usually('Ribbon to tie', '10', '250', 'At each end.'),
+    allowance: usually('Seam allowance', '3/8', '10'),
+  },
+  sketch: [
+    {
+      pen: 'shape',
+      points: [
+        [18, 4],
+        [20, 34],
+      ],
+    },
+    {
+      pen: 'shape',
+      points: [
+        [82, 4],
+        [80, 34],
+      ],
+    },
+    { pen: 'shape', points: bend([20, 34], [36, 39], [64, 39], [80, 34]) },
+    { pen: 'shape', points: bend([20, 34], [12, 46], [10, 56], [8, 66]) },
+    { pen: 'shape', points: bend([80, 34], [88, 46], [90, 56], [92, 66]) },
+    { pen: 'shape', points: wave([8, 66], [92, 66], 6, 5) },
+    { pen: 'fold', points: bend([17, 42], [36, 47], [64, 47], [83, 42]) },
+    { pen: 'fold', points: bend([15, 48], [36, 53], [64, 53], [85, 48]) },
+    { pen: 'shape', points: bend([62, 50], [70, 38], [82, 42], [62, 50]) },
+    { pen: 'shape', points: bend([62, 50], [52, 38], [42, 44], [62, 50]) },
+    { pen: 'shape', points: bend([62, 50], [66, 62], [70, 70], [68, 82]) },
+    { pen: 'shape', points: bend([62, 50], [58, 62], [56, 70], [58, 80]) },
+    {
+      pen: 'shape',
+      points: [
+        [26, 70],
+        [28, 96],
+      ],
+    },
+    {
+      pen: 'shape',
+      points: [
+        [74, 70],
+        [72, 96],
+      ],
+    },
+  ],
+  build: ({ values, at, cloth, marker, garment, id, name }) => {
+    const { depth, fullness, ribbon, below, tie, allowance } = values;
+    const { join } = at.seam;
+    // Where one side is stretched to the other, the frill is as long as the longer one.
+    const side = longer(chainLength(garment, join.to), at.seam.length) ? join.to : join.this;
+    const run = runOf(garment, side);
+    for (const [field, size] of Object.entries({ depth, ribbon, allowance }))
+      if (size <= 0) return bad(refusal(field, 'This has no width.', 'Give a measure above zero.'));
+    for (const [field, size] of Object.entries({ below, tie }))
+      if (size < 0) return bad(refusal(field, 'This is below zero.', 'Give zero or more.'));
+    if (!isFullness(fullness) || fullness > 6)
+      return bad(refusal('fullness', 'A frill cannot be gathered so.', 'Give 1 to 6; 2 is usual.'));
+    const tape = casingFor(ribbon);
+    if (!longer(depth, add(below, tape))) {
+      const cure = `Give a deeper frill than ${inBothRules(add(below, tape), 'up')}, or a narrower ribbon.`;
+      return bad(refusal('depth', 'The channel would hang over the edge of the frill.', cure));
+    }
+    const each = eachOf(run.cut, name);
+    const stretches = join.seam === 'stretch';
+    return good({
+      pieces: [
+        pieceOf({
+          id: id(),
+          name,
+          cloth: cloth.main.id,
+          cut: run.cut,
+          allowance,
+          outline: rectangle(times(run.length, fullness), depth, ['seam', 'front-end', 'outer', 'back-end']),
+        }),
+      ],
+      works: [
+        {
+          kind: 'own',
+          id: id('channel'),
+          name: `Channel of the ${small(name)}`,
+          on: id(),
+          with: [],
+          when: 'flat',
+          steps: [
+            stepOf(`Turn both ends and the lower edge of ${each} in twice and stitch them`, 'machine', 12),
+            stepOf(
+              `Pin a tape ${inBothRules(tape)} wide to the wrong side of ${each}, ${inBothRules(below)} below the seam line`,
+              'pin',
+              6,
+            ),
+            stepOf('Stitch the tape along both its edges, its ends left open for the ribbon', 'machine', 10),
+          ],
+        },
+        ...(fullness > 1 ? [gatherOf({ id, name, marker }, 'seam', fullness)] : []),
+        {
+          kind: 'ribbon',
+          id: id('ribbon'),
+          name: `Ribbon of the ${small(name)}`,
+          on: id(),
+          ribbon: add(run.length, times(tie, 2)),
+          where: 'the channel',
+        },
+      ],
+      joins: [
+        joinOf({
+          id: id('seam'),
+          name: `${name} seam`,
+          this: [edgeOf(id(), 'seam')],
+          to: run.chain,
+          seam: 'laid-on',
+          depth: allowance,
+        }),
+      ],
+      advice: stretches
+        ? [
+            advise(
+              'The seam below stretches and the frill does not: sew it with a narrow zigzag, or the stitches crack when the leg goes on.',
+              practice,
+            ),
+          ]
+        : [],
+      assumed: [`The ribbon goes once round and hangs ${inBothRules(tie)} at each end.`],
+    });
+  },
+});
