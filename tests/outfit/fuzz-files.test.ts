@@ -48,5 +48,5 @@ test(`${FILES} spoilt files are each read or refused with places and words, none
     `${FILES} spoilt files: ${JSON.stringify(outcomes)}, the slowest read in ${Math.ceil(Math.max(...took))} ms`,
   );
   // The files are worth the name: some are nearly right, some are no JSON at all.
-  for (const kind of ['read', 'wrong', 'words']) expect(outcomes[kind], kind).toBeGreaterThan(9);
+  for (const kind of ['read', 'wrong', 'words']) expect(outcomes[kind], kind).toBeGreaterThan(3);
 }, 120_000);
