@@ -1,18 +1,16 @@
 import type { Length } from '../../length/length.ts';
 import { piecesOf } from '../chains.ts';
-import type { Chain, EdgeRef, Garment, Gate, Join, Piece, Work } from '../outfit.ts';
+import type { Chain, Garment, Gate, Join, Piece, Work } from '../outfit.ts';
 import { fromNeck } from './body-sheet.ts';
 import { gateOf, joinOf } from './parts.ts';
+import { small } from './sleeve-made.ts';
 import type { EdgesPlaced, PlaceAsked } from './unit.ts';
-
-/** An edge of this side. */
-export const ref = (piece: string, edge: string): EdgeRef => ({ piece, edge, other: false });
 
 /** The curved neck of a piece is stayed before it is handled. */
 export const neckStay = (piece: Pick<Piece, 'id' | 'name'>): Work => ({
   kind: 'stay-stitch',
   id: `${piece.id}-neck-stay`,
-  name: `Neck stay of the ${piece.name.toLowerCase()}`,
+  name: `Neck stay of the ${small(piece.name)}`,
   on: piece.id,
   edge: 'neck',
 });
@@ -76,7 +74,7 @@ export function joinedToFront(told: {
     gates: [
       gateOf({
         id: id('try'),
-        name: `The ${garment.name.toLowerCase()}, basted at the sides`,
+        name: `The ${small(garment.name)}, basted at the sides`,
         after: [...inFront.map((join) => join.id), ...within, id('shoulder-seam'), id('side-seam')],
         checks: BODY_CHECKS,
       }),

@@ -1,6 +1,7 @@
 import type { Length } from '../../length/length.ts';
 import { pointOf } from '../../shape/flatten.ts';
 import type { Outline, OutlineEdge, Point, Segment } from '../../shape/outline.ts';
+import { turnedRound } from './facing-outline.ts';
 import type { Drawn } from './half-body.ts';
 import { point, straight } from './rectangle.ts';
 
@@ -47,19 +48,6 @@ export interface PanelSeam {
   readonly out: Length;
   /** What it takes in at the waist, on each of its two edges. */
   readonly takes: Length;
-}
-
-/** The same segments the other way. */
-function back(from: Point, segments: readonly Segment[]): readonly Segment[] {
-  const starts = [from, ...segments.map((one) => one.to)];
-  return segments
-    .map((one, i): Segment => {
-      const to = starts[i] ?? from;
-      return one.kind === 'line'
-        ? { kind: 'line', to }
-        : { ...one, first: one.second, second: one.first, to };
-    })
-    .toReversed();
 }
 
 /** From the top of a panel seam to the hem, taking in at the waist to the left (-1) or to the right (1). */
@@ -127,7 +115,7 @@ export function panelOutlines(
         ...(shoulder ? [straight('shoulder', tip), edge('armhole', upper, lower)] : [edge('armhole', lower)]),
         edge('side', ...drawn.side),
         straight('hem', foot),
-        edge('panel', ...back(top, outer)),
+        edge('panel', ...turnedRound(top, outer)),
       ],
     },
   };

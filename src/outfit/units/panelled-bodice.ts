@@ -10,6 +10,7 @@ import { asked, perhaps, usually } from './length-field.ts';
 import { PANELLED, panelled } from './panelled.ts';
 import { gateOf, joinOf } from './parts.ts';
 import { bend } from './sketch.ts';
+import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
 const { across, hem, ...USUAL } = HALF_BODY_USUAL;
@@ -153,7 +154,7 @@ export const panelledBodice = unit({
       gates: [
         gateOf({
           id: id('try'),
-          name: `The ${garment.name.toLowerCase()}, basted at the sides`,
+          name: `The ${small(garment.name)}, basted at the sides`,
           after: [over.id, id('side-seam')],
           checks: [...BODY_CHECKS.slice(0, 6), 'The panel seams run straight over the shoulders'],
         }),

@@ -2,11 +2,12 @@ import { type Refusal, refusal } from '../../cloth/refusal.ts';
 import { type Length, nm } from '../../length/length.ts';
 import { bad, good, type Result } from '../../length/result.ts';
 import type { Chain, Join, Piece, Work } from '../outfit.ts';
-import { neckStay, ref } from './body-joins.ts';
+import { neckStay } from './body-joins.ts';
 import { type Centre, type PanelSeam, panelOutlines } from './body-outlines.ts';
 import { drawHalf, type HalfBody } from './half-body.ts';
 import { asked, perhaps, usually } from './length-field.ts';
 import { joinOf, pieceOf } from './parts.ts';
+import { edgeOf } from './sleeve-made.ts';
 
 /** What is asked of a body with panel seams besides what is asked of any: it follows the body down to the waist. */
 export const PANELLED = {
@@ -87,13 +88,15 @@ export function panelled(told: {
     seam: joinOf({
       id: ids[2],
       name: neck === 'front' ? 'Front panel seam' : 'Back panel seam',
-      this: [ref(ids[0], 'panel')],
-      to: [ref(ids[1], 'panel')],
+      this: [edgeOf(ids[0], 'panel')],
+      to: [edgeOf(ids[1], 'panel')],
       depth: body.allowance,
       finish: 'overlock',
     }),
     shoulder:
-      from === 'shoulder' ? [ref(ids[0], 'shoulder'), ref(ids[1], 'shoulder')] : [ref(ids[0], 'shoulder')],
-    sides: [ref(ids[1], 'side')],
+      from === 'shoulder'
+        ? [edgeOf(ids[0], 'shoulder'), edgeOf(ids[1], 'shoulder')]
+        : [edgeOf(ids[0], 'shoulder')],
+    sides: [edgeOf(ids[1], 'side')],
   });
 }

@@ -2,13 +2,14 @@ import { zero } from '../../length/length.ts';
 import { good } from '../../length/result.ts';
 import { ALLOWANCE, HALF_BODY, HALF_BODY_USUAL } from './body-fields.ts';
 import { bodyFigures, PLAIN_BODY } from './body-figures.ts';
-import { FRONT_PLACES, joinedToFront, neckStay, ref } from './body-joins.ts';
+import { FRONT_PLACES, joinedToFront, neckStay } from './body-joins.ts';
 import { wholeOutline } from './body-outlines.ts';
 import { agreeing } from './body-sheet.ts';
 import { torso } from './body-sketch.ts';
 import { drawHalf } from './half-body.ts';
 import { asked } from './length-field.ts';
 import { pieceOf } from './parts.ts';
+import { edgeOf } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
 /** The back of a shirt, a blouse or a tunic, sewn to its front at the shoulders and sides. */
@@ -63,7 +64,7 @@ export const plainBack = unit({
       allowance: values.allowance,
       outline: wholeOutline(drawn.value, { name: 'fold', lap: zero }),
     });
-    const seams = { shoulder: [ref(id(), 'shoulder')], side: [ref(id(), 'side')] };
+    const seams = { shoulder: [edgeOf(id(), 'shoulder')], side: [edgeOf(id(), 'side')] };
     return good({
       pieces: [piece],
       works: [neckStay(piece)],

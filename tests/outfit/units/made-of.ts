@@ -8,7 +8,7 @@ import type { Chain, Garment, Outfit, Wearer } from '../../../src/outfit/outfit.
 import { writeProblem } from '../../../src/outfit/problem.ts';
 import { chainLength } from '../../../src/outfit/units/place.ts';
 import type { Built, Putting, Unit } from '../../../src/outfit/units/unit.ts';
-import { placeOf } from '../../order/make.ts';
+import { forced } from '../../order/make.ts';
 
 /** Measures of an invented wearer, in inches: somebody of middling size. */
 export const MIDDLING: Readonly<Record<string, number>> = {
@@ -117,13 +117,11 @@ export function soundOrder(outfit: Outfit): Running {
   return running.value;
 }
 
-/** Steps of the garment that do not come in the order in which they are listed; empty where all do. */
+/** Steps of the garment that are not forced into the order in which they are listed; empty where all are. */
 export const outOfOrder = (running: Running, steps: readonly string[]): readonly string[] =>
   steps.flatMap((step, i) => {
     const last = steps[i - 1];
-    return last === undefined || placeOf(running, last, 'garment') < placeOf(running, step, 'garment')
-      ? []
-      : [`${last} before ${step}`];
+    return last === undefined || forced(running, last, step, 'garment') ? [] : [`${last} before ${step}`];
   });
 
 /** Length of a chain once its gathers are drawn up. */

@@ -1,0 +1,144 @@
+import { refusal } from '../../cloth/refusal.ts';
+import { bad, good } from '../../length/result.ts';
+import { piecesOf } from '../chains.ts';
+import type { Chain, Join } from '../outfit.ts';
+import { usually } from './length-field.ts';
+import { joinOf, pieceOf } from './parts.ts';
+import { runOf } from './runs.ts';
+import { bend } from './sketch.ts';
+import { small } from './sleeve-made.ts';
+import { turnedUp } from './turned-up.ts';
+import { unit } from './unit.ts';
+
+/** A second body of another cloth inside the first. */
+export const lining = unit({
+  id: 'lining',
+  name: 'Lining',
+  tells: 'Copies of pieces in a second cloth, sewn together and set in.',
+  group: 'Finishing',
+  fields: {
+    allowance: usually('Seam allowance', '1/2', '15'),
+    setIn: usually('Seam it is set in by', '3/8', '10', 'How deep.'),
+  },
+  places: {
+    pieces: { kind: 'pieces', label: 'the pieces to line', like: ['front', 'back', 'side', 'skirt'] },
+    edges: {
+      kind: 'edges',
+      label: 'the edge it is set in at',
+      means: 'A neck or a waist, on pieces that are lined.',
+      like: ['front.neck', 'neck', 'waist'],
+      round: true,
+    },
+  },
+  cloths: { lining: { label: 'Lining cloth' } },
+  sketch: [
+    {
+      pen: 'shape',
+      points: [
+        [30, 8],
+        [8, 18],
+        [18, 40],
+        [16, 92],
+        [84, 92],
+        [82, 40],
+        [92, 18],
+        [70, 8],
+      ],
+    },
+    { pen: 'shape', points: bend([30, 8], [38, 30], [62, 30], [70, 8]) },
+    {
+      pen: 'fold',
+      points: [
+        [50, 25],
+        [30, 60],
+        [28, 92],
+      ],
+    },
+    {
+      pen: 'fold',
+      points: [
+        [50, 25],
+        [70, 60],
+        [72, 92],
+      ],
+    },
+    { pen: 'stitch', points: bend([33, 8], [40, 33], [60, 33], [67, 8]) },
+    ...[36, 44, 52, 60].map((x) => ({
+      pen: 'faint' as const,
+      points: [
+        [x, 88],
+        [x + 5, 66 - Math.abs(x - 48)],
+      ] as const,
+    })),
+  ],
+  build: ({ values, at, cloth, garment, id, name }) => {
+    const { allowance, setIn } = values;
+    for (const [field, size] of Object.entries({ allowance, setIn })) {
+      if (size <= 0) return bad(refusal(field, 'A seam needs cloth beyond it.', 'Write more than zero.'));
+    }
+    const lined = new Set(at.pieces.pieces.map((piece) => piece.id));
+    const run = runOf(garment, at.edges.chain);
+    const bare = at.edges.pieces.find((piece) => !lined.has(piece.id));
+    if (bare)
+      return bad(
+        refusal(
+          'at.edges',
+          `The ${small(bare.name)} is not lined.`,
+          'Line it too, or set the lining in elsewhere.',
+        ),
+      );
+    const taken = turnedUp(garment, run.chain, 'edges');
+    if (taken) return bad(taken);
+    const copied = (chain: Chain): Chain => chain.map((ref) => ({ ...ref, piece: id(ref.piece) }));
+    const seams = garment.joins
+      .filter((join) => piecesOf(join).every((piece) => lined.has(piece)) && join.seam !== 'laid-on')
+      .map(
+        ({ stopsAt, ring, closes, worked, ...join }): Join =>
+          joinOf({
+            id: id(join.id),
+            name: `${join.name} of the ${small(name)}`,
+            this: copied(join.this),
+            to: copied(join.to),
+            depth: allowance,
+            ring,
+            closes,
+            worked,
+            ...(stopsAt === undefined ? {} : { stopsAt }),
+          }),
+      );
+    return good({
+      pieces: at.pieces.pieces.map(({ grain, cut, marks, outline, ...piece }) =>
+        pieceOf({
+          id: id(piece.id),
+          name: `${piece.name} ${small(name)}`,
+          cloth: cloth.lining.id,
+          cut,
+          unit: id(),
+          allowance,
+          marks,
+          outline,
+          ...(grain === undefined ? {} : { grain }),
+        }),
+      ),
+      // What is gathered outside is gathered inside to the same length.
+      works: garment.works.flatMap((work) =>
+        work.kind === 'gather' && lined.has(work.on)
+          ? [{ ...work, id: id(work.id), name: `${work.name} of the ${small(name)}`, on: id(work.on) }]
+          : [],
+      ),
+      joins: [
+        ...seams,
+        joinOf({
+          id: id('seam'),
+          name: `${name} seam`,
+          this: run.chain,
+          to: copied(run.chain),
+          seam: 'turned',
+          depth: setIn,
+          ring: run.ring,
+          worked: 'round',
+        }),
+      ],
+    });
+  },
+});

@@ -1,0 +1,208 @@
+import { type Advice, advise } from '../../cloth/advice.ts';
+import { type Refusal, refusal } from '../../cloth/refusal.ts';
+import { geometry, practice } from '../../cloth/source.ts';
+import { add, type Length, subtract, times } from '../../length/length.ts';
+import { bad, good, type Result } from '../../length/result.ts';
+import { flattenOutline } from '../../shape/flatten.ts';
+import { boundingBox } from '../../shape/measure.ts';
+import type { Outline } from '../../shape/outline.ts';
+import type { Chain, Cloth, Garment, Piece, Wearer } from '../outfit.ts';
+import { SKIRT_WAIST_EASE } from './body-figures.ts';
+import { asked, usually } from './length-field.ts';
+import { gateOf, joinOf, pieceOf } from './parts.ts';
+import { mate, runOf } from './runs.ts';
+import { sewnLength } from './sewn-length.ts';
+import { edgeOf, small } from './sleeve-made.ts';
+import { turnedUp } from './turned-up.ts';
+import type { EdgesPlaced, Parts, PlaceAsked, Proposal } from './unit.ts';
+
+/** What is asked of any skirt first. */
+export const SKIRT = {
+  waist: asked('Waist', '28 1/2', '725', 'Round the finished waist of the skirt.'),
+  length: asked('Length', '28', '710', 'From the waist to the finished hem.'),
+} as const;
+
+/** What is asked of any skirt last. */
+export const SKIRT_USUAL = {
+  opens: {
+    kind: 'choice',
+    label: 'Opens',
+    options: [
+      { value: 'back', label: 'At the back, in a seam' },
+      { value: 'front', label: 'All the way down the front' },
+      { value: 'closed', label: 'Nowhere' },
+    ],
+    start: 'back',
+  },
+  opening: usually('Length of the opening', '8', '200', 'Left open in the seam, below the waist.'),
+  allowance: usually('Seam allowance', '1/2', '15'),
+} as const;
+
+/** A bodice that a skirt is sewn to. */
+export const BODICE_PLACE = {
+  to: {
+    kind: 'edges',
+    label: 'the edge it hangs from',
+    means: 'The lower edge of a bodice, all round; left out, the skirt gets a band or a casing.',
+    like: ['waist', 'hem'],
+    optional: true,
+    round: true,
+  },
+} as const satisfies Readonly<Record<string, PlaceAsked>>;
+
+/** The waist of a skirt, from the edge it hangs from or from the wearer. */
+export function waistFigures(
+  garment: Garment,
+  measures: Wearer['measures'],
+  to: EdgesPlaced | undefined,
+): { readonly waist?: Proposal } {
+  if (to)
+    return {
+      waist: {
+        value: sewnLength(garment, runOf(garment, to.chain).chain),
+        because: 'As long as the edge it hangs from.',
+        source: geometry,
+      },
+    };
+  if (measures.waist === undefined) return {};
+  return {
+    waist: {
+      value: add(measures.waist, SKIRT_WAIST_EASE.value),
+      because: 'The waist, with 1/2 in (13 mm) of ease.',
+      source: SKIRT_WAIST_EASE.source,
+    },
+  };
+}
+
+/** What a skirt is made of, once a quarter of it is drawn. */
+export interface SkirtTold {
+  readonly id: (part?: string) => string;
+  readonly name: string;
+  readonly garment: Garment;
+  readonly cloth: Cloth;
+  readonly to: EdgesPlaced | undefined;
+  readonly waist: Length;
+  readonly opens: 'back' | 'front' | 'closed';
+  readonly opening: Length;
+  readonly allowance: Length;
+  readonly written: (length: Length) => string;
+  /** A quarter, its edges called `waist`, `side`, `hem` and as its centre is to be called. */
+  readonly quarter: (centre: string) => Outline;
+}
+
+const CHECKS: readonly string[] = [
+  'It goes on over the hips',
+  'The waist sits where it is worn and does not slide',
+  'The side seams hang plumb',
+  'It falls freely over the hips and the seat, standing and sitting',
+  'It clears the floor and the shoes all round',
+];
+
+/** The pieces of a skirt, its seams, and the seam to what it hangs from. */
+export function skirtOf(
+  told: SkirtTold,
+): Result<Omit<Parts, 'works' | 'catches'> & { readonly advice: readonly Advice[] }, Refusal> {
+  const { id, name, garment, to, opens, opening, allowance, cloth } = told;
+  if (allowance <= 0)
+    return bad(refusal('allowance', 'A seam needs cloth beyond it.', 'Write more than zero.'));
+  if (opens === 'back' && opening <= 0)
+    return bad(refusal('opening', 'The opening has no length.', 'Write one, or let it open nowhere.'));
+  const panel = (side: 'front' | 'back'): Piece => {
+    const open = opens === side;
+    const centre = !open ? 'fold' : side === 'front' ? 'opening' : 'centre';
+    return pieceOf({
+      id: id(side),
+      name: `${name} ${side}`,
+      cloth: cloth.id,
+      cut: open ? 'pair' : 'fold',
+      allowance,
+      outline: told.quarter(centre),
+    });
+  };
+  const [front, back] = [panel('front'), panel('back')];
+  const usual = { depth: allowance, finish: 'overlock' } as const;
+  const closedBy = opens === 'back' ? id('centre-seam') : opens === 'closed' ? id('side-seam') : undefined;
+  const alone = to === undefined;
+  const joins = [
+    joinOf({
+      id: id('side-seam'),
+      name: `Side seam of the ${small(name)}`,
+      this: [edgeOf(front.id, 'side')],
+      to: [edgeOf(back.id, 'side')],
+      closes: opens === 'closed',
+      tacked: alone && opens === 'closed',
+      ...usual,
+    }),
+  ];
+  if (opens === 'back') {
+    const centre = edgeOf(back.id, 'centre');
+    joins.push(
+      joinOf({
+        id: id('centre-seam'),
+        name: `Centre back seam of the ${small(name)}`,
+        this: [centre],
+        to: [mate(centre)],
+        closes: true,
+        tacked: alone,
+        stopsAt: `the opening, ${told.written(opening)} below the waist`,
+        ...usual,
+      }),
+    );
+  }
+  if (to) {
+    const run = runOf(garment, to.chain);
+    const taken = turnedUp(garment, run.chain, 'to');
+    if (taken) return bad(taken);
+    if (run.ring !== (opens === 'closed'))
+      return bad(
+        refusal(
+          'opens',
+          run.ring ? 'What it hangs from is closed all round.' : 'What it hangs from is open.',
+          run.ring ? 'Let the skirt open nowhere.' : 'Let the skirt open where that does.',
+        ),
+      );
+    const [inner, outer] = opens === 'back' ? [back, front] : [front, back];
+    const half: Chain = [edgeOf(inner.id, 'waist'), edgeOf(outer.id, 'waist')];
+    joins.push(
+      joinOf({
+        id: id('waist-seam'),
+        name: `Waist seam of the ${small(name)}`,
+        this: [...half, ...half.toReversed().map(mate)],
+        to: run.chain,
+        ring: run.ring,
+        worked: 'round',
+        ...usual,
+      }),
+    );
+  }
+  const box = boundingBox(flattenOutline(front.outline));
+  const wide = add(times(subtract(box.right, box.left), opens === 'front' ? 1 : 2), times(allowance, 2));
+  return good({
+    pieces: [front, back],
+    joins,
+    gates:
+      alone && closedBy !== undefined
+        ? [
+            gateOf({
+              id: id('try'),
+              name: `The ${small(name)}, basted`,
+              after: [...new Set([id('side-seam'), closedBy])],
+              checks: CHECKS,
+            }),
+          ]
+        : [],
+    advice: [
+      ...(wide > cloth.width
+        ? [
+            advise(
+              `A panel is ${told.written(wide)} wide with its allowances, wider than the ${small(cloth.name)}: turn it, or join breadths before cutting.`,
+              geometry,
+            ),
+          ]
+        : []),
+      ...(opens === 'back'
+        ? [advise('Finish the edges of the opening before the waist is sewn.', practice)]
+        : []),
+    ],
+  });
+}

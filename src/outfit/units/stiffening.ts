@@ -1,0 +1,47 @@
+import { FUSING_DEGREES, FUSING_SECONDS } from '../../cloth/interfacing.ts';
+import type { Work } from '../outfit.ts';
+import { small } from './sleeve-made.ts';
+
+/** How a layer is stiffened. */
+export const STIFFENING = {
+  stiffening: {
+    kind: 'choice',
+    label: 'Stiffening',
+    options: [
+      { value: 'sewn', label: 'Sewn in, such as organza' },
+      { value: 'fused', label: 'Fused with the iron' },
+      { value: 'none', label: 'None' },
+    ],
+    start: 'sewn',
+    usual: true,
+  },
+} as const;
+
+/** Minutes that a fused piece cools flat. */
+const COOLS = 15;
+
+/** The work that stiffens a piece, if any. */
+export const stiffeningOf = (
+  how: 'sewn' | 'fused' | 'none',
+  piece: { readonly id: string; readonly name: string },
+): readonly Work[] =>
+  how === 'none'
+    ? []
+    : [
+        {
+          kind: 'interfacing',
+          id: `${piece.id}-stiffening`,
+          name: `Stiffening of the ${small(piece.name)}`,
+          on: piece.id,
+          material: how === 'sewn' ? 'Sew-in interfacing' : 'Light woven fusible',
+          ...(how === 'sewn'
+            ? {}
+            : {
+                fuse: {
+                  degrees: FUSING_DEGREES.value,
+                  seconds: FUSING_SECONDS.value,
+                  coolMinutes: COOLS,
+                },
+              }),
+        },
+      ];
