@@ -64,7 +64,8 @@ function JoinForm({
     asks: asksOf,
     usual: () => ({ catches: [] }),
   });
-  const { written } = form.form;
+  const { this: from, to, ...more } = asksOf(form.form.written);
+  const runs: Asks = from && to ? { this: from, to } : {};
   return (
     <PartFrame
       {...{ session, outfit, garment, form }}
@@ -78,8 +79,9 @@ function JoinForm({
         )
       }
     >
-      <PartFields asks={asksOf(written)} form={form.form} />
+      <PartFields asks={runs} form={form.form} />
       <Fits form={form} />
+      <PartFields asks={more} form={form.form} />
     </PartFrame>
   );
 }

@@ -1,4 +1,5 @@
 import { type Field, startOf } from '../../fields/fields.ts';
+import { good } from '../../length/result.ts';
 import { FOLD } from '../../outfit/chains.ts';
 import { OWN_SHAPES, type OwnShape, ownOutline } from '../../outfit/changing/own-piece.ts';
 import { FieldBox } from '../reckoner/field.tsx';
@@ -50,15 +51,11 @@ export function OwnPieceForm({
     asks: asksOf,
     stands: isFigure,
     usual: () => ({ marks: [] }),
-    finish: (built, written) => {
-      const shape = shapeOf(written);
-      const drawn = ownOutline(shape, written, outfit.units);
+    finish: (written) => {
+      const drawn = ownOutline(shapeOf(written), written, outfit.units);
       if (!drawn.ok) return drawn;
       const folded = drawn.value.edges.some(({ name }) => name === FOLD);
-      return {
-        ok: true,
-        value: { ...built, ...(folded ? { cut: 'fold' } : {}), outline: drawn.value },
-      };
+      return good({ ...(folded ? { cut: 'fold' } : {}), outline: drawn.value });
     },
   });
   const { written, here } = form.form;

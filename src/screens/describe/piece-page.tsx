@@ -52,9 +52,9 @@ function PieceForm({ session, outfit, garment, piece }: PieceProps) {
     asks: () => ASKS,
     usual: () => ({}),
     stands: (field) => field.startsWith('corner.'),
-    finish: (built, written) => {
+    finish: (written) => {
       const moved = moveCorners(piece.outline, written, outfit.units);
-      return moved.ok ? good({ ...built, outline: moved.value }) : moved;
+      return moved.ok ? good({ outline: moved.value }) : moved;
     },
   });
   const marking = markingFor(outfit.units);

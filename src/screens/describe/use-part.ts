@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useMemo, useRef } from 'preact/hooks';
 import type { Fault } from '../../fields/fields.ts';
-import { bad, type Result } from '../../length/result.ts';
+import { bad, good, type Result } from '../../length/result.ts';
 import { freshId, idsIn } from '../../outfit/changing/new-outfit.ts';
 import { type PartList, type PartOf, putPart } from '../../outfit/changing/parts.ts';
 import type { Garment, Outfit } from '../../outfit/outfit.ts';
@@ -14,6 +14,7 @@ import { useDraft, type Written } from './drafts.ts';
 import type { InHand } from './folded-words.ts';
 import { faultsOf } from './part-faults.ts';
 import { type Built, build } from './part-form.ts';
+import { readRows } from './stands.ts';
 import { ruleOf } from './unit-form.ts';
 
 /** The address that a part's draft is kept under; `new` where there is no part yet. */
@@ -52,7 +53,14 @@ export interface PartAsked<L extends PartList> {
   /** Fields that stand in the form besides what is asked. */
   readonly stands?: (field: string) => boolean;
   /** What is not read field by field. */
-  readonly finish?: (built: Built, written: Written) => Result<Built, readonly Fault[]>;
+  readonly finish?: (written: Written) => Result<Built, readonly Fault[]>;
+}
+
+/** Has the maker written in this field, or in this field of a row? */
+function typedIn(written: Written, field: string): boolean {
+  const [, rows = '', i, within = ''] = /^(.+?)\.(\d+)\.(.+)$/.exec(field) ?? [];
+  const row = readRows(written[rows] ?? '')[Number(i)];
+  return Object.hasOwn(written, field) || (row !== undefined && Object.hasOwn(row, within));
 }
 
 /** The form of a part; what is typed is kept with every key until it is handed in. */
@@ -71,19 +79,22 @@ export function usePart<L extends PartList>(asked: PartAsked<L>): PartForm<L> {
   const here = useMemo(() => ({ outfit, garment, marking: ruleOf(outfit) }), [outfit, garment]);
   const built = useMemo((): Result<PartOf[L], readonly Fault[]> => {
     const read = build(here, asks, written, base, asked.usual(written));
-    const whole = read.ok && finish ? finish(read.value, written) : read;
-    if (!whole.ok) return bad(whole.error);
-    const id = base?.id ?? freshId(idsIn(garment), String(whole.value.name));
+    const rest = finish?.(written);
+    if (!read.ok || rest?.ok === false)
+      return bad([...(read.ok ? [] : read.error), ...(rest?.ok === false ? rest.error : [])]);
+    const id = base?.id ?? freshId(idsIn(garment), String(read.value.name));
     // Every field was read by what the table says of it; `readOutfit` looks it over before it is kept.
-    return { ok: true, value: { ...whole.value, id } as unknown as PartOf[L] };
+    return good({ ...read.value, ...rest?.value, id } as unknown as PartOf[L]);
   }, [here, written, base]);
   const shown = built.ok
     ? refused.value
-    : built.error.filter(({ field }) => tried.value || Object.hasOwn(written, field));
+    : built.error.filter(({ field }) => tried.value || typedIn(written, field));
   const inGarment = useMemo(() => {
     if (!built.ok) return garment;
-    const others = (garment[list] as readonly PartOf[L][]).filter((one) => one.id !== built.value.id);
-    return { ...garment, [list]: [...others, built.value] };
+    const { value } = built;
+    const parts = garment[list] as readonly PartOf[L][];
+    const i = parts.findIndex(({ id }) => id === value.id);
+    return { ...garment, [list]: i < 0 ? [...parts, value] : parts.with(i, value) };
   }, [built, garment]);
   const names = Object.keys(asks);
   const stands = (field: string): boolean =>
