@@ -56,11 +56,15 @@ export function PlaceBox(props: {
         {fault !== undefined && (
           <p class="fault" data-part="fault">
             <Sign name="caution" />
-            <span>{fault}</span>
+            <span>
+              {fault}
+              {choices.length === 0 &&
+                ' Nothing here offers such a place yet: put on first what it is sewn to.'}
+            </span>
           </p>
         )}
       </div>
-      <div class="options">
+      <div class="options places">
         {options.map(({ at, say }) => (
           <label key={at.join(' ')} class="option">
             <input

@@ -120,83 +120,85 @@ function OneUnit(props: {
         <SketchPicture sketch={unit.sketch} />
         <p>{unit.tells}</p>
       </div>
-      <form
-        ref={root}
-        class="fields"
-        aria-label="What it is to be"
-        noValidate
-        onSubmit={(submitted) => {
-          submitted.preventDefault();
-          handIn();
-        }}
-      >
-        {Object.entries(unit.places).map(([name, place]) => (
-          <PlaceBox
-            key={name}
-            name={name}
-            asked={place}
-            garment={form.garment}
-            picked={putting.at[name] ?? []}
-            fault={faults.get(`at.${name}`)}
+      <div class="unit-work">
+        <form
+          ref={root}
+          class="fields"
+          aria-label="What it is to be"
+          noValidate
+          onSubmit={(submitted) => {
+            submitted.preventDefault();
+            handIn();
+          }}
+        >
+          {Object.entries(unit.places).map(([name, place]) => (
+            <PlaceBox
+              key={name}
+              name={name}
+              asked={place}
+              garment={form.garment}
+              picked={putting.at[name] ?? []}
+              fault={faults.get(`at.${name}`)}
+              marking={marking}
+              onPick={(at) => put({ at: { ...putting.at, [name]: at } })}
+            />
+          ))}
+          {asked.map(box)}
+          <ClothBoxes
+            outfit={outfit}
+            unit={unit}
+            chosen={putting.cloths}
+            faults={faults}
             marking={marking}
-            onPick={(at) => put({ at: { ...putting.at, [name]: at } })}
+            onCloth={(name, cloth) => put({ cloths: { ...putting.cloths, [name]: cloth } })}
           />
-        ))}
-        {asked.map(box)}
-        <ClothBoxes
-          outfit={outfit}
-          unit={unit}
-          chosen={putting.cloths}
-          faults={faults}
-          marking={marking}
-          onCloth={(name, cloth) => put({ cloths: { ...putting.cloths, [name]: cloth } })}
-        />
-        {folded.length > 0 && (
-          <MoreFields
-            words={foldedWords(folded, { unit: marking.unit, entries: stands })}
-            atFault={folded.some(([name]) => faults.has(name))}
-          >
-            {folded.map(box)}
-          </MoreFields>
-        )}
-        <TextBox
-          name="name"
-          label="Name of the part"
-          text={putting.name}
-          fault={pressed.value ? nameless : undefined}
-          onText={(name) => put({ name })}
-        />
-        {form.touched && (
-          <div class="choice again">
-            <button type="button" class="plain" data-part="as-proposed" onClick={form.clear}>
-              {use ? 'Back to what it was' : 'Back to the proposed figures'}
+          {folded.length > 0 && (
+            <MoreFields
+              words={foldedWords(folded, { unit: marking.unit, entries: stands })}
+              atFault={folded.some(([name]) => faults.has(name))}
+            >
+              {folded.map(box)}
+            </MoreFields>
+          )}
+          <TextBox
+            name="name"
+            label="Name of the part"
+            text={putting.name}
+            fault={pressed.value ? nameless : undefined}
+            onText={(name) => put({ name })}
+          />
+          {form.touched && (
+            <div class="choice again">
+              <button type="button" class="plain" data-part="as-proposed" onClick={form.clear}>
+                {use ? 'Back to what it was' : 'Back to the proposed figures'}
+              </button>
+            </div>
+          )}
+          <div class="put-on field-wide">
+            {form.others.length > 0 && (
+              <p class="fault" data-part="others">
+                <span>With this, another part cannot be made. {unitFaultWords(form.others)}</span>
+              </p>
+            )}
+            {adrift.map(([field, say]) => (
+              <p class="fault" key={field} data-part="fault">
+                <span>{say}</span>
+              </p>
+            ))}
+            {pressed.value && faults.size > adrift.length && (
+              <p class="fault" role="alert">
+                <span>{[...faults.values()][0]}</span>
+              </p>
+            )}
+            <button type="submit" class="main big">
+              {use ? 'Change it' : 'Put it on'}
             </button>
           </div>
+        </form>
+        {good.current && (
+          <UnitOutcome made={good.current} garment={garment.id} marking={marking} stale={!made.ok} />
         )}
-        <div class="put-on field-wide">
-          {form.others.length > 0 && (
-            <p class="fault" data-part="others">
-              <span>With this, another part cannot be made. {unitFaultWords(form.others)}</span>
-            </p>
-          )}
-          {adrift.map(([field, say]) => (
-            <p class="fault" key={field} data-part="fault">
-              <span>{say}</span>
-            </p>
-          ))}
-          {pressed.value && faults.size > adrift.length && (
-            <p class="fault" role="alert">
-              <span>{[...faults.values()][0]}</span>
-            </p>
-          )}
-          <button type="submit" class="main big">
-            {use ? 'Change it' : 'Put it on'}
-          </button>
-        </div>
-      </form>
-      {good.current && (
-        <UnitOutcome made={good.current} garment={garment.id} marking={marking} stale={!made.ok} />
-      )}
+      </div>
       <UndoBar session={session} />
       <HouseNotice />
     </main>
