@@ -21,6 +21,7 @@ export const buttonBand = unit({
   places: {
     opening: {
       kind: 'edges',
+      one: true,
       label: 'the opening edge',
       means: 'The finished front edge of a left and a right piece.',
       like: ['opening', 'front-edge', 'centre-front', 'centre-back'],

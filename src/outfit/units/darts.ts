@@ -28,6 +28,7 @@ export const darts = unit({
   places: {
     edge: {
       kind: 'edges',
+      one: true,
       label: 'the edge the darts start from',
       means: 'One edge of one piece.',
       like: ['waist', 'hem', 'side', 'shoulder'],

@@ -22,6 +22,7 @@ export const TUCK_PLACES = {
   },
   from: {
     kind: 'edges',
+    one: true,
     optional: true,
     label: 'the edge they are measured from',
     means: 'Left out: the fold, else the opening, else the first edge of the piece.',

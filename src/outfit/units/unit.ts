@@ -48,6 +48,8 @@ export interface PlaceAsked {
   readonly like: readonly string[];
   /** The unit can do without. */
   readonly optional?: true;
+  /** True where one edge alone will do: several are not proposed. */
+  readonly one?: true;
   /** True where the run closes into a ring: an armhole, the waist of a skirt. */
   readonly ring?: true;
   /** True where the run goes over both sides of the body, from one front edge round the back to the other. */
