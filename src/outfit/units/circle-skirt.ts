@@ -5,7 +5,7 @@ import { pointOf } from '../../shape/flatten.ts';
 import type { Outline, Point, Segment } from '../../shape/outline.ts';
 import type { Work } from '../outfit.ts';
 import { straight } from './rectangle.ts';
-import { bend, wave } from './sketch.ts';
+import { bend } from './sketch.ts';
 import { BODICE_PLACE, SKIRT, SKIRT_USUAL, skirtOf, waistFigures } from './skirt.ts';
 import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
@@ -67,10 +67,18 @@ export const circleSkirt = unit({
     { pen: 'shape', points: bend([36, 14], [42, 18], [58, 18], [64, 14]) },
     { pen: 'shape', points: bend([36, 14], [34, 34], [16, 56], [4, 70]) },
     { pen: 'shape', points: bend([64, 14], [66, 34], [84, 56], [96, 70]) },
-    { pen: 'shape', points: wave([96, 72], [4, 72], 4, 9) },
+    {
+      pen: 'shape',
+      points: [
+        ...bend([4, 70], [8, 84], [22, 86], [27, 76]),
+        ...bend([27, 76], [32, 88], [44, 88], [50, 78]),
+        ...bend([50, 78], [56, 88], [68, 88], [73, 76]),
+        ...bend([73, 76], [78, 86], [92, 84], [96, 70]),
+      ],
+    },
     { pen: 'fold', points: bend([44, 18], [42, 40], [32, 58], [27, 76]) },
-    { pen: 'fold', points: bend([50, 18], [50, 40], [50, 58], [50, 72]) },
-    { pen: 'fold', points: bend([56, 18], [58, 40], [68, 58], [73, 68]) },
+    { pen: 'fold', points: bend([50, 18], [50, 40], [50, 58], [50, 78]) },
+    { pen: 'fold', points: bend([56, 18], [58, 40], [68, 58], [73, 76]) },
   ],
   blame: { seam: 'waist', depth: 'length' },
   propose: ({ measures, at, garment }) => waistFigures(garment, measures, at.to),

@@ -26,7 +26,7 @@ export const princessBack = unit({
   },
   places: FRONT_PLACES,
   sketch: [
-    ...torso(14, 84, 9),
+    ...torso(14, 84, 7),
     ...both('stitch', bend([71, 32], [60, 38], [59, 60], [60, 84])),
     {
       pen: 'faint',

@@ -25,7 +25,7 @@ export const princessFront = unit({
     ...ALLOWANCE,
   },
   sketch: [
-    ...torso(26, 84, 9),
+    ...torso(26, 84, 7),
     ...both('stitch', bend([68, 14], [64, 36], [60, 58], [60, 84])),
     {
       pen: 'fold',
