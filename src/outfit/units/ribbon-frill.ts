@@ -38,44 +38,20 @@ export const ribbonFrill = unit({
     allowance: usually('Seam allowance', '3/8', '10'),
   },
   sketch: [
-    {
-      pen: 'shape',
-      points: [
-        [18, 4],
-        [20, 34],
-      ],
-    },
-    {
-      pen: 'shape',
-      points: [
-        [82, 4],
-        [80, 34],
-      ],
-    },
-    { pen: 'shape', points: bend([20, 34], [36, 39], [64, 39], [80, 34]) },
-    { pen: 'shape', points: bend([20, 34], [12, 46], [10, 56], [8, 66]) },
-    { pen: 'shape', points: bend([80, 34], [88, 46], [90, 56], [92, 66]) },
-    { pen: 'shape', points: wave([8, 66], [92, 66], 6, 5) },
-    { pen: 'fold', points: bend([17, 42], [36, 47], [64, 47], [83, 42]) },
-    { pen: 'fold', points: bend([15, 48], [36, 53], [64, 53], [85, 48]) },
-    { pen: 'shape', points: bend([62, 50], [70, 38], [82, 42], [62, 50]) },
-    { pen: 'shape', points: bend([62, 50], [52, 38], [42, 44], [62, 50]) },
-    { pen: 'shape', points: bend([62, 50], [66, 62], [70, 70], [68, 82]) },
-    { pen: 'shape', points: bend([62, 50], [58, 62], [56, 70], [58, 80]) },
-    {
-      pen: 'shape',
-      points: [
-        [26, 70],
-        [28, 96],
-      ],
-    },
-    {
-      pen: 'shape',
-      points: [
-        [74, 70],
-        [72, 96],
-      ],
-    },
+    { pen: 'shape', points: bend([18, 2], [22, 14], [28, 22], [31, 32]) },
+    { pen: 'shape', points: bend([82, 2], [78, 14], [72, 22], [69, 32]) },
+    { pen: 'shape', points: bend([31, 32], [40, 35], [60, 35], [69, 32]) },
+    { pen: 'shape', points: bend([31, 32], [24, 42], [20, 50], [16, 58]) },
+    { pen: 'shape', points: bend([69, 32], [76, 42], [80, 50], [84, 58]) },
+    { pen: 'shape', points: wave([16, 58], [84, 58], 4, 5) },
+    { pen: 'fold', points: bend([28, 38], [40, 42], [60, 42], [72, 38]) },
+    { pen: 'fold', points: bend([25, 44], [40, 48], [60, 48], [75, 44]) },
+    { pen: 'shape', points: bend([50, 44], [66, 30], [76, 46], [50, 44]) },
+    { pen: 'shape', points: bend([50, 44], [34, 30], [24, 46], [50, 44]) },
+    { pen: 'shape', points: bend([50, 44], [54, 54], [60, 64], [58, 74]) },
+    { pen: 'shape', points: bend([50, 44], [46, 54], [42, 62], [44, 72]) },
+    { pen: 'shape', points: bend([32, 63], [26, 76], [32, 88], [38, 99]) },
+    { pen: 'shape', points: bend([68, 63], [74, 76], [68, 88], [62, 99]) },
   ],
   build: ({ values, at, cloth, marker, garment, id, name }) => {
     const { depth, fullness, ribbon, below, tie, allowance } = values;

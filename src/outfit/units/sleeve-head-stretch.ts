@@ -8,7 +8,7 @@ import { asked, usually } from './length-field.ts';
 import { gateOf, joinOf, pieceOf } from './parts.ts';
 import { rectangle } from './rectangle.ts';
 import { runOf } from './runs.ts';
-import { bend } from './sketch.ts';
+import { bend, type SketchLine } from './sketch.ts';
 import { casingFor, edgeOf, small } from './sleeve-made.ts';
 import { gaugeOf } from './stretch-gauge.ts';
 import { turnedUp } from './turned-up.ts';
@@ -36,56 +36,57 @@ export const sleeveHeadStretch = unit({
     allowance: usually('Seam allowance', '1/4', '6'),
   },
   sketch: [
-    { pen: 'shape', points: bend([24, 12], [40, 6], [62, 6], [76, 12]) },
-    { pen: 'stitch', points: bend([24, 19], [40, 13], [62, 13], [76, 19]) },
+    { pen: 'faint', points: bend([2, 30], [10, 14], [22, 6], [36, 3]) },
+    { pen: 'faint', points: bend([36, 3], [54, 0], [68, 4], [74, 14]) },
+    { pen: 'shape', points: bend([30, 16], [42, 11], [62, 11], [74, 16]) },
+    { pen: 'stitch', points: bend([30, 21], [42, 16], [62, 16], [74, 21]) },
     {
       pen: 'shape',
       points: [
-        [24, 12],
-        [22, 42],
+        [30, 16],
+        [29, 38],
       ],
     },
     {
       pen: 'shape',
       points: [
-        [76, 12],
-        [78, 42],
+        [74, 16],
+        [75, 38],
       ],
     },
-    { pen: 'stitch', points: bend([22, 42], [40, 47], [60, 47], [78, 42]) },
+    ...[38, 46, 58, 66].map(
+      (x): SketchLine => ({
+        pen: 'faint',
+        points: [
+          [x, 20],
+          [x, 40],
+        ],
+      }),
+    ),
+    { pen: 'stitch', points: bend([29, 38], [42, 43], [62, 43], [75, 38]) },
+    { pen: 'shape', points: bend([29, 38], [6, 46], [8, 76], [36, 86]) },
+    { pen: 'shape', points: bend([75, 38], [98, 46], [96, 76], [68, 86]) },
     {
-      pen: 'faint',
+      pen: 'shape',
       points: [
-        [32, 20],
-        [30, 42],
+        [36, 86],
+        [68, 86],
+        [68, 95],
+        [36, 95],
+        [36, 86],
       ],
     },
+    { pen: 'fullness', points: bend([38, 43], [34, 50], [31, 56], [30, 64]) },
     {
-      pen: 'faint',
+      pen: 'fullness',
       points: [
-        [44, 20],
-        [43, 44],
+        [52, 43],
+        [52, 64],
       ],
     },
-    {
-      pen: 'faint',
-      points: [
-        [56, 20],
-        [57, 44],
-      ],
-    },
-    {
-      pen: 'faint',
-      points: [
-        [68, 20],
-        [70, 43],
-      ],
-    },
-    { pen: 'shape', points: bend([22, 42], [6, 52], [4, 74], [10, 96]) },
-    { pen: 'shape', points: bend([78, 42], [96, 52], [96, 74], [90, 96]) },
-    { pen: 'fullness', points: bend([34, 47], [30, 58], [26, 66], [26, 78]) },
-    { pen: 'fullness', points: bend([50, 48], [50, 58], [49, 68], [50, 80]) },
-    { pen: 'fullness', points: bend([66, 47], [70, 58], [74, 66], [74, 78]) },
+    { pen: 'fullness', points: bend([66, 43], [70, 50], [73, 56], [74, 64]) },
+    { pen: 'fullness', points: bend([44, 85], [42, 80], [40, 76], [37, 72]) },
+    { pen: 'fullness', points: bend([60, 85], [62, 80], [64, 76], [67, 72]) },
   ],
   propose: ({ measures }) =>
     measures['upper-arm']
