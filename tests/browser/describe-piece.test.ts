@@ -83,7 +83,7 @@ describe('parts of the maker’s own', () => {
     await clean(page, 'a new work');
     await touch(page.locator('[data-kind="own"]'));
     await field('name').locator('input').fill('Stencilled lamps');
-    await field('on').locator('select').selectOption({ label: 'Peplum' });
+    await touch(field('on').getByRole('radio', { name: 'Peplum' }));
     const row = (i: number): Locator => page.locator(`[data-row="${i}"]`);
     await row(0).locator('textarea').fill('Stencil the lamps along the lower edge');
     await touch(part(page, 'add-steps'));

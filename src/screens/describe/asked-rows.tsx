@@ -51,9 +51,9 @@ export function Rows(props: {
           // A row has no name of its own: its place is what it is known by.
           <li key={i} class="row" data-row={i}>
             {!ask.plain && (
-              <h3>
+              <p class="row-name">
                 {begun(ask.each)} {i + 1}
-              </h3>
+              </p>
             )}
             <div class="fields">{fields(rowOf(ask, i), inner(row, i))}</div>
             <div class="choice">

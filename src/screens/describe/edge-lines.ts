@@ -1,10 +1,10 @@
 import { type Length, NM_PER_MM } from '../../length/length.ts';
-import { type Marking, writeLength } from '../../length/writing.ts';
 import { FOLD, spell } from '../../outfit/chains.ts';
 import type { Piece } from '../../outfit/outfit.ts';
 import { insideOf, placeAt } from '../../paper/parallel-edge.ts';
 import { edgeRuns } from '../../paper/piece-marks.ts';
-import { boundingBox, edgeLengths } from '../../shape/measure.ts';
+import { pointOf } from '../../shape/flatten.ts';
+import { boundingBox, edgeLengths, pathLength } from '../../shape/measure.ts';
 import type { Point } from '../../shape/outline.ts';
 
 /** An edge ready to be drawn and touched, in millimetres. */
@@ -40,6 +40,8 @@ export interface PieceLines {
   readonly view: readonly [left: number, top: number, wide: number, high: number];
   /** Height of the letters. */
   readonly letters: number;
+  /** Drawn broader than it is, because it is so narrow that its edges would lie on each other. */
+  readonly stretched: boolean;
   readonly sides: readonly SideLines[];
 }
 
@@ -49,15 +51,13 @@ const path = (run: readonly { readonly x: number; readonly y: number }[]): strin
 
 /** Letters are this part of the larger side: about 15 px on a phone. */
 const LETTER = 1 / 23;
+/** No piece is drawn narrower than this part of its length. */
+const THINNEST = 1 / 4;
 /** How wide a letter is for its height, on the whole. */
 const WIDE = 0.56;
 
 /** Words of an edge name: `front seam`. */
 export const saidName = (edge: string): string => edge.replaceAll('-', ' ');
-
-/** `Neck, 4 3/8 in`. */
-export const namedLength = (edge: string, long: Length, marking: Marking): string =>
-  `${saidName(edge)}, ${writeLength(long, marking).text}`;
 
 /**
  * The edges of a piece as lines to touch, each with its name just inside it, or with its number where the edge is too
@@ -65,16 +65,19 @@ export const namedLength = (edge: string, long: Length, marking: Marking): strin
  * @param mate whether the mirrored mate, or the other half of a folded piece, is drawn too
  */
 export function pieceLines(piece: Piece, mate: boolean): PieceLines {
-  const runs = edgeRuns(piece.outline);
   const lengths = edgeLengths(piece.outline);
+  const drawn = edgeRuns(piece.outline);
+  const whole = boundingBox([...drawn.values()].flat());
+  const [wide, high] = [whole.right - whole.left, whole.bottom - whole.top];
+  const least = Math.max(wide, high) * THINNEST;
+  const [sx, sy] = [Math.max(1, least / Math.max(wide, 1)), Math.max(1, least / Math.max(high, 1))];
+  const runs = new Map(
+    [...drawn].map(([name, run]) => [name, run.map(({ x, y }) => pointOf(x * sx, y * sy))] as const),
+  );
   const all = [...runs.values()].flat();
   const box = boundingBox(all);
-  const [left, right, top, bottom] = [box.left, box.right, box.top, box.bottom].map((n) => n / NM_PER_MM) as [
-    number,
-    number,
-    number,
-    number,
-  ];
+  const mmOf = (length: number): number => length / NM_PER_MM;
+  const [left, right, top, bottom] = [mmOf(box.left), mmOf(box.right), mmOf(box.top), mmOf(box.bottom)];
   const inside = insideOf(all);
   const gap = (right - left) / 6;
   const folded = piece.cut === 'fold';
@@ -102,7 +105,7 @@ export function pieceLines(piece: Piece, mate: boolean): PieceLines {
       const degrees = (Math.atan2(wy, wx) * 180) / Math.PI;
       const turn = degrees > 90 ? degrees - 180 : degrees <= -90 ? degrees + 180 : degrees;
       const said = saidName(name);
-      const room = Math.floor(((long / NM_PER_MM) * 0.92) / (letters * WIDE));
+      const room = Math.floor((mmOf(pathLength(run)) * 0.92) / (letters * WIDE));
       const fits = said.length <= room;
       // The middle of the letters lies this far inside the line, whichever way they are turned.
       const away = letters * 0.85;
@@ -141,6 +144,7 @@ export function pieceLines(piece: Piece, mate: boolean): PieceLines {
       round,
     ) as unknown as PieceLines['view'],
     letters: round(letters),
+    stretched: sx > 1 || sy > 1,
     sides: mate ? [draw(false), draw(true)] : [draw(false)],
   };
 }

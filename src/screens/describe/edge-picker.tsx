@@ -166,6 +166,7 @@ function OnePiece(props: {
             />
           ))}
       </svg>
+      {lines.stretched && <p class="quiet">Drawn broader than it is, so that its edges can be told apart.</p>}
       {others && !mate && (
         <button
           type="button"

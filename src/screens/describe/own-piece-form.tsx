@@ -31,7 +31,9 @@ const { cloth, cut, ...MORE } = PIECE_ASKS;
 const asksOf = (written: Written): Asks => ({
   name: { kind: 'words', label: 'Name', start: 'Own piece' },
   ...(cloth ? { cloth } : {}),
-  ...(cut && shapeOf(written) !== 'half' ? { cut } : {}),
+  ...(cut?.kind === 'choice' && shapeOf(written) !== 'half'
+    ? { cut: { ...cut, options: cut.options.filter(({ value }) => value !== 'fold') } }
+    : {}),
   ...MORE,
 });
 

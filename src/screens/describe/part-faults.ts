@@ -14,6 +14,8 @@ function fieldAt(asks: Asks, path: string): string {
     return inner === '' ? within : `${within}.${i}.${inner}`;
   }
   if (path === 'on') return names.find((name) => ['edge', 'run'].includes(asks[name]?.kind ?? '')) ?? '';
+  // Whether it has a fold is a matter of how it is cut.
+  if (path.startsWith('outline') && names.includes('cut')) return 'cut';
   // Something whole is wrong: it stands at the first thing asked of it.
   return path === '' ? '' : (names.find((name) => name.startsWith(`${path}.`)) ?? '');
 }

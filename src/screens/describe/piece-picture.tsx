@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { Marking } from '../../length/writing.ts';
 import type { Garment, Outfit, Piece } from '../../outfit/outfit.ts';
 import { outfitSheets } from '../../paper/outfit-sheets.ts';
+import type { Drawn } from '../../paper/pattern-sheet.ts';
 import { SheetDrawing } from '../../ui/sheet-drawing.tsx';
 
 /** A piece as its pattern sheets show it: seam line and cutting line, its works, marks and grain. */
@@ -12,11 +13,17 @@ export function PiecePicture(props: {
   readonly marking: Marking;
 }) {
   const { piece, garment, outfit, marking } = props;
+  // Its name stands above it, and would cover a small piece.
+  const unnamed = (one: Drawn): boolean =>
+    one.kind === 'path' ||
+    !(one.words === piece.name || one.words === garment.name || one.words.startsWith('cut '));
   // A slip of the drawing must not take the page away.
   const sheets = useMemo(() => {
     try {
       const garments = [{ ...garment, pieces: [piece] }];
-      return outfitSheets({ ...outfit, garments }, marking).flatMap((one) => one.sheets);
+      return outfitSheets({ ...outfit, garments }, marking).flatMap((one) =>
+        one.sheets.map((sheet) => ({ ...sheet, drawn: sheet.drawn.filter(unnamed) })),
+      );
     } catch {
       return [];
     }
