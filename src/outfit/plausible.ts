@@ -128,6 +128,8 @@ export function doubts(measures: Measures, marking: Marking): readonly Doubt[] {
   }
   for (const { at, what, value, than, other, least, most, source } of besides(measures)) {
     if (value === undefined || other === undefined) continue;
+    // What is unlikely by itself need not be told so twice.
+    if (found.some((doubt) => doubt.at === at)) continue;
     if (value >= other * least && value <= other * most) continue;
     const from = times(other, least);
     const likely =

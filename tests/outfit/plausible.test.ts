@@ -54,7 +54,11 @@ describe('doubts', () => {
     ],
     ['thigh', { thigh: mm(760) }, 'with this hip, the thigh would be between 545 mm and 716 mm'],
     ['knee', { knee: mm(300) }, 'with this calf, the knee would be between 318 mm and 454 mm'],
-    ['knee', { knee: mm(630) }, 'with this thigh, the knee would be 620 mm or less'],
+    [
+      'knee',
+      { knee: mm(630), calf: undefined as never },
+      'with this thigh, the knee would be 620 mm or less',
+    ],
     [
       'calf',
       { ankle: mm(265), calf: mm(350), knee: mm(360) },

@@ -12,8 +12,8 @@ import { TextBox } from './text-box.tsx';
 
 /** How a marker’s marks go away, in plain words. */
 export const GOES: Readonly<Record<Marker['kind'], string>> = {
-  chalk: 'brushes off: chalk',
-  thread: 'is pulled out: thread tacks',
+  chalk: 'brushes off, as chalk does',
+  thread: 'is pulled out, as thread tacks are',
   'heat-fading': 'goes under the iron',
   'air-fading': 'fades by itself within days',
   'water-fading': 'goes with water',

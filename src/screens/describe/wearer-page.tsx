@@ -116,8 +116,10 @@ function OneWearer({ session, outfit, wearer }: Shown & { readonly wearer: Weare
       <Head session={session} up={up} title={wearer.name} />
       <MeasuresForm session={session} outfit={outfit} wearer={wearer} />
       <section>
-        <h2>What {wearer.name} wears</h2>
-        {theirs.length === 0 && <p class="quiet">No garment is for {wearer.name} yet.</p>}
+        <h2>Garments</h2>
+        {theirs.length === 0 && (
+          <p class="quiet">No garment is for {wearer.name} yet. Each garment’s page says who wears it.</p>
+        )}
         <ul class="ways">
           {theirs.map(({ id, name }) => (
             <li key={id}>

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { BroughtIn } from './bring-in.ts';
 
 /** What the page answers: what came of a file, and every mistake in it with its place. */
@@ -9,9 +10,14 @@ export function Answer(props: {
   const { found, busy, onTake } = props;
   const wrong = found && !found.ok ? found.wrong : undefined;
   const take = found?.ok ? found.take : undefined;
+  const words = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    // The file was chosen further down.
+    if (wrong ?? take) words.current?.scrollIntoView({ block: 'start' });
+  }, [found]);
   return (
     <>
-      <p class="answer" role="status">
+      <p ref={words} class="answer" role="status">
         {found?.say}
       </p>
       {take && (
