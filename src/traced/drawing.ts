@@ -1,6 +1,6 @@
 import { bad, good, type Result } from '../length/result.ts';
 import { type Known, knownOf } from './known.ts';
-import { MOST, STYLE, safeMarkup } from './markup.ts';
+import { MOST, STYLE, safeMarkup, UNFIT } from './markup.ts';
 import {
   after,
   fitBox,
@@ -228,10 +228,7 @@ export function readDrawing(text: string, parse: Parse = byBrowser): Result<Draw
   } catch {
     root = null;
   }
-  if (root?.localName !== 'svg')
-    return bad(
-      'The file is not a sound SVG drawing: its tags do not fit together. Open it in the drawing program and save it again as plain SVG.',
-    );
+  if (root?.localName !== 'svg') return bad(UNFIT);
   try {
     const { to, trueSize } = sizeOf(root);
     const walk = new Walk(root);

@@ -17,6 +17,9 @@ export const MOST = {
 
 const PLAIN = 'In the drawing program save it again as plain SVG';
 const BROKEN = `The file is not a whole SVG drawing: a tag in it does not end. ${PLAIN}.`;
+/** What is said of tags that are not a drawing together. */
+export const UNFIT =
+  'The file is not a sound SVG drawing: its tags do not fit together. Open it in the drawing program and save it again as plain SVG.';
 const ENTITIES = `The file defines text of its own in a way that is not read here (from another file, inside each other, or too much of it). ${PLAIN}.`;
 export const TOO_LARGE =
   'The file is larger than 5 MB. Leave only the outlines in it, without pictures, and save it again.';
@@ -103,12 +106,16 @@ const ASIDE = [
   ['<?', '?>'],
 ] as const;
 
-/** The attribute that styles are kept under, where no browser takes them for styles. */
-export const STYLE = 'data-as-written';
+const AS_WRITTEN = 'data-as-written-';
 
-/** A tag without anything that a browser would try to style by. */
-const unstyled = (tag: string): string =>
-  tag.replace(/^(<\/?(?:[\w.-]+:)?)style\b/, '$1metadata').replace(/(\s)style(\s*=)/g, `$1${STYLE}$2`);
+/** The attribute that styles are kept under, where no browser takes them for styles. */
+export const STYLE = `${AS_WRITTEN}style`;
+
+/** A tag without anything that a browser would try to style by or to run: its page policy would complain. */
+const quiet = (tag: string): string =>
+  tag
+    .replace(/^(<\/?(?:[\w.-]+:)?)style(?![\w.:-])/, '$1metadata')
+    .replace(/(\s)(style|on\w+)(\s*=)/gi, `$1${AS_WRITTEN}$2$3`);
 
 /**
  * Looks a file over, letter by letter and once only, before any parser sees it: its size, how many tags it has and how
@@ -119,7 +126,8 @@ export function safeMarkup(text: string): Result<string, string> {
   if (text.length > MOST.letters) return bad(TOO_LARGE);
   const other = whatElse(text);
   if (other !== undefined) return bad(other);
-  let [at, depth, elements] = [0, 0, 0];
+  let [at, elements] = [0, 0];
+  const within: string[] = [];
   let texts: ReadonlyMap<string, string> | undefined;
   const kept: string[] = [];
   for (let open = text.indexOf('<'); open >= 0; open = text.indexOf('<', at)) {
@@ -140,22 +148,26 @@ export function safeMarkup(text: string): Result<string, string> {
       const end = text[open + 1] === '!' ? -1 : tagEnd(text, open);
       if (end < 0) return bad(BROKEN);
       at = end + 1;
-      kept.push(unstyled(text.slice(open, at)));
-      if (text[open + 1] === '/') depth--;
-      else {
+      const tag = text.slice(open, at);
+      kept.push(quiet(tag));
+      const name = /^<\/?([^\s/>]*)/.exec(tag)?.[1] ?? '';
+      if (tag[1] === '/') {
+        if (within.pop() !== name) return bad(UNFIT);
+      } else {
         elements++;
-        if (text[end - 1] !== '/') depth++;
+        if (!tag.endsWith('/>')) within.push(name);
       }
       if (elements > MOST.elements)
         return bad(
           `The drawing has more than ${MOST.elements} parts. Leave only the outlines in it and save it again.`,
         );
-      if (depth > MOST.depth)
+      if (within.length > MOST.depth)
         return bad(
           `The drawing has more than ${MOST.depth} groups inside each other. Ungroup it and save it again.`,
         );
     }
   }
+  if (within.length > 0) return bad(UNFIT);
   kept.push(text.slice(at));
   const made = filledIn(kept.join(''), texts ?? new Map());
   return made === undefined ? bad(ENTITIES) : good(made);
