@@ -9,8 +9,8 @@ import { Sign } from '../../ui/signs.tsx';
 import { EdgePicker } from './edge-picker.tsx';
 import { begun } from './words.ts';
 
-/** Places offered as buttons; the rest is found by touch. */
-const MOST = 6;
+/** Places offered as buttons; whatever else is meant is found by touch. */
+const MOST = 3;
 
 /** What a place names, in words. */
 function said(garment: Garment, asked: PlaceAsked, at: readonly string[]): string {
