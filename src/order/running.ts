@@ -40,9 +40,9 @@ export function runningOrder(outfit: Outfit, standing: Standing = fresh): Result
   take(ownConstraints(standing, steps));
 
   // What follows asks for ways through the web, so a loop must be found before.
-  const web = weave(constraints);
-  const held = heldUp(steps.keys(), web);
-  if (held.size > 0) return bad(findLoop(held, web, steps));
+  const woven = weaveWithout(steps, constraints);
+  if (!woven.ok) return woven;
+  const web = woven.value;
   const concerns: MarkConcern[] = [];
   for (const made of garments) {
     take(tackTheShape(made, web, isWaived));
@@ -71,6 +71,25 @@ export function runningOrder(outfit: Outfit, standing: Standing = fresh): Result
     concerns,
     changeovers: changeoversOf(sequence, steps),
   });
+}
+
+/**
+ * A web of the constraints without a loop. Where there is one, the first preference in it gives way and is taken from
+ * the list; a loop in which nothing gives way is refused. As often as there are preferences, at most.
+ */
+function weaveWithout(
+  steps: ReadonlyMap<StepId, Step>,
+  constraints: Constraint[],
+): Result<ReturnType<typeof weave>, Loop> {
+  for (;;) {
+    const web = weave(constraints);
+    const held = heldUp(steps.keys(), web);
+    if (held.size === 0) return good(web);
+    const loop = findLoop(held, web, steps);
+    const given = loop.ring.find((constraint) => constraint.gives);
+    if (!given) return bad(loop);
+    constraints.splice(constraints.indexOf(given), 1);
+  }
 }
 
 function* ownConstraints(standing: Standing, steps: ReadonlyMap<StepId, Step>): Iterable<Constraint> {

@@ -55,6 +55,8 @@ export interface Constraint {
   readonly source: Source;
   /** Seconds that must pass between the two (drying, cooling, hanging). */
   readonly wait?: number;
+  /** A preference that gives way where it would close a ring of reasons. */
+  readonly gives?: true;
   /** False where the two are parts of one action (a seam is stitched before it is pressed) and cannot be waived. */
   readonly waivable: boolean;
 }

@@ -177,6 +177,7 @@ export const flatBeforeTube: Rule = {
           before: subject.last,
           after: closed.first,
           because: `${subject.name} is easier while the garment lies flat, before ${closed.name} closes it`,
+          gives: true,
         };
       }
       for (const work of made.garment.works) {
