@@ -10,16 +10,14 @@ export function Answer(props: {
   const { found, busy, onTake } = props;
   const wrong = found && !found.ok ? found.wrong : undefined;
   const take = found?.ok ? found.take : undefined;
-  const words = useRef<HTMLParagraphElement>(null);
+  const words = useRef<HTMLDivElement>(null);
   useEffect(() => {
     // The file was chosen further down.
     if (wrong ?? take) words.current?.scrollIntoView({ block: 'start' });
   }, [found]);
   return (
-    <>
-      <p ref={words} class="answer" role="status">
-        {found?.say}
-      </p>
+    <div ref={words} class="answer">
+      <p role="status">{found?.say}</p>
       {take && (
         <button type="button" class="main" disabled={busy} onClick={() => onTake(take)}>
           Take what the file says
@@ -38,6 +36,6 @@ export function Answer(props: {
           ))}
         </ol>
       )}
-    </>
+    </div>
   );
 }

@@ -1,0 +1,111 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { readOutfitFile } from '../../src/outfit/reading-file.ts';
+import { fuzzFile } from '../outfit/fuzz-files.ts';
+import { useApp } from './app.ts';
+import { bringIn, deedsIn, settled, touch, wordsOf } from './bench-page.ts';
+
+const app = useApp();
+const example = (name: string): string => readFileSync(`public/examples/${name}.jsonc`, 'utf8');
+const file = (text: string, name = 'outfit.jsonc') => ({
+  name,
+  mimeType: 'application/json',
+  buffer: Buffer.from(text),
+});
+const outfits = (page: Page) => page.locator('li[data-outfit]');
+const choose = (page: Page, text: string) => page.locator('[data-part="bring-in"]').setInputFiles(file(text));
+
+describe('an outfit written by hand', () => {
+  it.each([
+    ['small-blouse', 'Blouse of the lamp seller'],
+    ['gathered-skirt', 'Skirt of the bell ringer'],
+    ['stretch-legs', 'Legs of the tumbler'],
+  ])('%s is brought in, comments and all, and its first card opens', async (name, called) => {
+    const page = await app.open();
+    expect(await bringIn(page, file(example(name)))).toBe(`${called} is on this device now.`);
+    await touch(page.getByRole('link', { name: /^Begin/ }));
+    await settled(page);
+  });
+
+  it('is there to begin with, on the first page, with every field explained', async () => {
+    const page = await app.open();
+    await touch(page.locator('[data-part="by-hand"] summary'));
+    for (const name of ['A small blouse', 'A gathered skirt', 'Stretch legs', 'Every field explained']) {
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        touch(page.getByRole('link', { name })),
+      ]);
+      const kept = await download.path();
+      expect(readFileSync(kept, 'utf8')).toMatch(/^(\/\/|\{)/);
+    }
+  });
+
+  it('is refused with every mistake in it and where it stands, and nothing is added', async () => {
+    const page = await app.open();
+    const spoilt = example('small-blouse')
+      .replace('"width": "44 in"', '"width": "44"')
+      .replace('"cut": "pair", // a left', '"cut": "twice", // a left');
+    expect(await bringIn(page, file(spoilt))).toMatch(/^In this file 2 things are not right yet/);
+    const wrongs = page.locator('[data-part="wrongs"] li');
+    const lineOf = (words: string): number =>
+      spoilt.split('\n').findIndex((line) => line.includes(words)) + 1;
+    expect(await wrongs.allTextContents()).toEqual([
+      expect.stringContaining(`Line ${lineOf('"44"')}, column 7cloths: Cream cotton lawn, width`),
+      expect.stringContaining(`Line ${lineOf('twice')}, column 11garments: Blouse, pieces: Front, cut`),
+    ]);
+    await choose(page, example('small-blouse').replace('"units": "in",', '"units": "in"'));
+    await expect.poll(() => wrongs.count()).toBe(1);
+    expect(await wordsOf(wrongs)).toMatch(/Line 14, column 3\s*Here `"` stands where a comma/);
+    expect(await outfits(page).count()).toBe(0);
+  });
+
+  it('that is here already is changed only when asked to', async () => {
+    const page = await app.open();
+    await bringIn(page, file(example('small-blouse')));
+    await outfits(page).waitFor();
+    await choose(page, example('small-blouse'));
+    await expect
+      .poll(() => wordsOf(page.locator('.answer')))
+      .toMatch(/here already, as the file describes it/);
+    expect(await deedsIn(page)).toHaveLength(1);
+    await choose(
+      page,
+      example('small-blouse').replace('Blouse of the lamp seller', 'Blouse of the night watch'),
+    );
+    await expect.poll(() => wordsOf(page.locator('.answer'))).toMatch(/Nothing was changed yet/);
+    expect(await deedsIn(page)).toHaveLength(1);
+    await touch(page.getByRole('button', { name: 'Take what the file says' }));
+    await expect.poll(() => wordsOf(outfits(page))).toMatch(/Blouse of the night watch/);
+    await touch(page.getByRole('link', { name: /^Description/ }));
+    await touch(page.getByRole('button', { name: /^Undo/ }));
+    await page.getByRole('heading', { level: 1, name: 'Blouse of the lamp seller' }).waitFor();
+  });
+
+  it('is not read where it is far too large', async () => {
+    const page = await app.open();
+    const large = `{"garments": [], "name": "${'a'.repeat(3_000_000)}"}`;
+    expect(await bringIn(page, file(large))).toMatch(/too large for a description: 4 MB, and 2 MB/);
+  });
+
+  it('never harms the page, however it is spoilt', async () => {
+    const page = await app.open();
+    let there = 0;
+    for (let n = 3; n < 200; n += 14) {
+      const text = fuzzFile(n);
+      const before = Date.now();
+      await page.reload();
+      await page.locator('[data-part="bring-in"]').waitFor();
+      const said = await bringIn(page, file(text, `spoilt-${n}.json`));
+      expect(Date.now() - before, `file ${n}`).toBeLessThan(10_000);
+      const read = readOutfitFile(text);
+      if (read.ok) there += 1;
+      expect(said, `file ${n}`).toMatch(
+        read.ok
+          ? /on this device now|here already/
+          : /not right yet|cannot be read|not a Slipbaste file|empty/,
+      );
+    }
+    expect(await outfits(page).count()).toBeLessThanOrEqual(there);
+  });
+});
