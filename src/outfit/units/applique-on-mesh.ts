@@ -8,7 +8,8 @@ import { asked, usually } from './length-field.ts';
 import { ovalOutline } from './oval-outline.ts';
 import { pieceOf, stepOf } from './parts.ts';
 import { eachOf } from './runs.ts';
-import { bend, type SketchLine } from './sketch.ts';
+import type { SketchLine } from './sketch.ts';
+import { curve, line } from './sketch-lines.ts';
 import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
@@ -79,30 +80,18 @@ export const appliqueOnMesh = unit({
   },
   sketch: [
     ...[8, 20, 32, 44, 56, 68, 80, 92].flatMap((k): readonly SketchLine[] => [
-      {
-        pen: 'faint',
-        points: [
-          [k, 4],
-          [k, 96],
-        ],
-      },
-      {
-        pen: 'faint',
-        points: [
-          [4, k],
-          [96, k],
-        ],
-      },
+      line('faint', k, 4, k, 96),
+      line('faint', 4, k, 96, k),
     ]),
-    { pen: 'shape', points: bend([84, 12], [70, 6], [14, 24], [26, 76]) },
-    { pen: 'shape', points: bend([84, 12], [96, 34], [76, 88], [26, 76]) },
-    { pen: 'stitch', points: bend([78, 18], [66, 14], [22, 30], [32, 70]) },
-    { pen: 'stitch', points: bend([78, 18], [88, 36], [70, 80], [32, 70]) },
-    { pen: 'shape', points: bend([76, 22], [60, 40], [40, 58], [14, 90]) },
-    { pen: 'fullness', points: bend([62, 37], [62, 30], [58, 26], [54, 24]) },
-    { pen: 'fullness', points: bend([62, 37], [70, 38], [74, 42], [76, 46]) },
-    { pen: 'fullness', points: bend([46, 53], [44, 46], [40, 42], [36, 40]) },
-    { pen: 'fullness', points: bend([46, 53], [54, 54], [58, 58], [60, 62]) },
+    curve('shape', 84, 12, 70, 6, 14, 24, 26, 76),
+    curve('shape', 84, 12, 96, 34, 76, 88, 26, 76),
+    curve('stitch', 78, 18, 66, 14, 22, 30, 32, 70),
+    curve('stitch', 78, 18, 88, 36, 70, 80, 32, 70),
+    curve('shape', 76, 22, 60, 40, 40, 58, 14, 90),
+    curve('fullness', 62, 37, 62, 30, 58, 26, 54, 24),
+    curve('fullness', 62, 37, 70, 38, 74, 42, 76, 46),
+    curve('fullness', 46, 53, 44, 46, 40, 42, 36, 40),
+    curve('fullness', 46, 53, 54, 54, 58, 58, 60, 62),
   ],
   build: ({ values, at, cloth, id, name }) => {
     const { motifs, wide, high, backing, mesh, spare } = values;

@@ -11,8 +11,8 @@ import { boundingBox } from '../../shape/measure.ts';
 import type { Work } from '../outfit.ts';
 import { latticeOf } from '../piece-lattice.ts';
 import { asked, usually } from './length-field.ts';
-import { eachOf } from './runs.ts';
 import type { SketchLine } from './sketch.ts';
+import { line } from './sketch-lines.ts';
 import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
@@ -39,13 +39,9 @@ const leaning = (way: 1 | -1): readonly SketchLine[] =>
     [36, 90, 84, 16],
     [54, 90, 86, 40],
     [72, 90, 86, 68],
-  ].map(([a = 0, b = 0, c = 0, d = 0]) => ({
-    pen: 'stitch',
-    points: [
-      [way === 1 ? a : 100 - a, b],
-      [way === 1 ? c : 100 - c, d],
-    ],
-  }));
+  ].map(([a = 0, b = 0, c = 0, d = 0]) =>
+    line('stitch', way === 1 ? a : 100 - a, b, way === 1 ? c : 100 - c, d),
+  );
 
 /** Beads sewn along two families of lines that cross, with clusters where they meet. */
 export const beadedLattice = unit({
@@ -88,16 +84,7 @@ export const beadedLattice = unit({
     clusterLong: usually('Bead at a crossing', '1/8', '4', 'Its length.'),
   },
   sketch: [
-    {
-      pen: 'shape',
-      points: [
-        [14, 12],
-        [86, 12],
-        [86, 90],
-        [14, 90],
-        [14, 12],
-      ],
-    },
+    line('shape', 14, 12, 86, 12, 86, 90, 14, 90, 14, 12),
     ...leaning(1),
     ...leaning(-1),
     ...(
@@ -109,18 +96,7 @@ export const beadedLattice = unit({
         [34, 90],
         [66, 90],
       ] as const
-    ).map(
-      ([x, y]): SketchLine => ({
-        pen: 'shape',
-        points: [
-          [x - 2, y],
-          [x, y - 2],
-          [x + 2, y],
-          [x, y + 2],
-          [x - 2, y],
-        ],
-      }),
-    ),
+    ).map(([x, y]) => line('shape', x - 2, y, x, y - 2, x + 2, y, x, y + 2, x - 2, y)),
   ],
   propose: ({ at }) => {
     if (!at.piece) return {};
@@ -194,7 +170,7 @@ export const beadedLattice = unit({
     const { alongLines, inClusters, toBuy, thread, assumed } = counted.value;
     const number = (n: number): string => String(n * both).replace(/\B(?=(\d{3})+$)/g, ' ');
     const clusters = inClusters === 0 ? '' : `, and ${number(inClusters)} at the crossings`;
-    const say = `${number(alongLines)} ${small(called)} along the lines of ${eachOf(piece.cut, piece.name)}${both === 2 ? ', counted for both sides' : ''}${clusters}; ${inBothRules(times(thread, both))} of thread.`;
+    const say = `${number(alongLines)} ${small(called)} along the lines${clusters}, on ${both === 2 ? 'both sides of ' : ''}the ${small(piece.name)}; ${inBothRules(times(thread, both))} of thread.`;
     return good({
       works: [work],
       advice: [

@@ -11,7 +11,7 @@ import { gathersInto } from './gathers-into.ts';
 import { asked, usually } from './length-field.ts';
 import { joinOf, pieceOf } from './parts.ts';
 import { runOf } from './runs.ts';
-import { bend } from './sketch.ts';
+import { curve, line } from './sketch-lines.ts';
 import { edgeOf, small } from './sleeve-made.ts';
 import { turnedUp } from './turned-up.ts';
 import { unit } from './unit.ts';
@@ -52,47 +52,18 @@ export const buttonedCuff = unit({
     allowance: usually('Seam allowance', '3/8', '10'),
   },
   sketch: [
-    { pen: 'shape', points: bend([14, 4], [14, 18], [16, 30], [20, 40]) },
-    { pen: 'shape', points: bend([86, 4], [88, 18], [86, 30], [82, 40]) },
-    {
-      pen: 'shape',
-      points: [
-        [20, 40],
-        [82, 40],
-        [84, 90],
-        [18, 90],
-        [20, 40],
-      ],
-    },
-    {
-      pen: 'fold',
-      points: [
-        [64, 40],
-        [65, 90],
-      ],
-    },
-    {
-      pen: 'stitch',
-      points: [
-        [24, 44],
-        [60, 44],
-        [61, 86],
-        [22, 86],
-      ],
-    },
-    { pen: 'shape', points: bend([52, 65], [52, 57], [60, 57], [60, 65]) },
-    { pen: 'shape', points: bend([52, 65], [52, 73], [60, 73], [60, 65]) },
-    {
-      pen: 'stitch',
-      points: [
-        [47, 65],
-        [63, 65],
-      ],
-    },
-    { pen: 'fullness', points: bend([28, 39], [28, 32], [26, 26], [26, 20]) },
-    { pen: 'fullness', points: bend([40, 39], [40, 30], [41, 24], [42, 18]) },
-    { pen: 'fullness', points: bend([54, 39], [54, 32], [56, 26], [56, 20]) },
-    { pen: 'fullness', points: bend([70, 39], [71, 32], [74, 26], [74, 20]) },
+    curve('shape', 14, 4, 14, 18, 16, 30, 20, 40),
+    curve('shape', 86, 4, 88, 18, 86, 30, 82, 40),
+    line('shape', 20, 40, 82, 40, 84, 90, 18, 90, 20, 40),
+    line('fold', 64, 40, 65, 90),
+    line('stitch', 24, 44, 60, 44, 61, 86, 22, 86),
+    curve('shape', 52, 65, 52, 57, 60, 57, 60, 65),
+    curve('shape', 52, 65, 52, 73, 60, 73, 60, 65),
+    line('stitch', 47, 65, 63, 65),
+    curve('fullness', 28, 39, 28, 32, 26, 26, 26, 20),
+    curve('fullness', 40, 39, 40, 30, 41, 24, 42, 18),
+    curve('fullness', 54, 39, 54, 32, 56, 26, 56, 20),
+    curve('fullness', 70, 39, 71, 32, 74, 26, 74, 20),
   ],
   propose: ({ measures }) =>
     measures.wrist ? { wrist: { value: measures.wrist, because: 'As measured', source: practice } } : {},

@@ -9,7 +9,7 @@ import type { Outline, Point, Segment } from '../../shape/outline.ts';
 import { asked, usually } from './length-field.ts';
 import { joinOf, pieceOf } from './parts.ts';
 import { point, straight } from './rectangle.ts';
-import { bend } from './sketch.ts';
+import { curve, line } from './sketch-lines.ts';
 import { ARMHOLE, HELD_BY, SETTING, SLEEVE_USUAL } from './sleeve-fields.ts';
 import { easeWork, edgeOf, sleeveParts, small } from './sleeve-made.ts';
 import { capFor, setInto, shoulderMark, underArm } from './sleeve-shape.ts';
@@ -46,27 +46,18 @@ export const lanternSleeve = unit({
     ...SLEEVE_USUAL,
   },
   sketch: [
-    { pen: 'faint', points: bend([4, 32], [14, 22], [22, 14], [32, 8]) },
-    { pen: 'faint', points: bend([37, 34], [35, 50], [34, 70], [33, 96]) },
-    { pen: 'stitch', points: bend([32, 8], [28, 18], [30, 28], [37, 34]) },
-    { pen: 'shape', points: bend([32, 8], [58, 4], [70, 30], [95, 58]) },
-    { pen: 'shape', points: bend([37, 34], [36, 44], [32, 54], [26, 62]) },
-    { pen: 'shape', points: bend([26, 62], [46, 74], [78, 70], [95, 58]) },
-    { pen: 'stitch', points: bend([28, 65], [48, 77], [77, 73], [92, 62]) },
-    { pen: 'shape', points: bend([26, 62], [36, 70], [46, 76], [50, 86]) },
-    { pen: 'shape', points: bend([95, 58], [86, 68], [74, 74], [69, 84]) },
-    {
-      pen: 'shape',
-      points: [
-        [50, 86],
-        [69, 84],
-        [70, 94],
-        [51, 96],
-        [50, 86],
-      ],
-    },
-    { pen: 'fullness', points: bend([48, 24], [50, 36], [50, 50], [48, 62]) },
-    { pen: 'fullness', points: bend([58, 24], [64, 36], [68, 50], [70, 62]) },
+    curve('faint', 4, 32, 14, 22, 22, 14, 32, 8),
+    curve('faint', 37, 34, 35, 50, 34, 70, 33, 96),
+    curve('stitch', 32, 8, 28, 18, 30, 28, 37, 34),
+    curve('shape', 32, 8, 58, 4, 70, 30, 95, 58),
+    curve('shape', 37, 34, 36, 44, 32, 54, 26, 62),
+    curve('shape', 26, 62, 46, 74, 78, 70, 95, 58),
+    curve('stitch', 28, 65, 48, 77, 77, 73, 92, 62),
+    curve('shape', 26, 62, 36, 70, 46, 76, 50, 86),
+    curve('shape', 95, 58, 86, 68, 74, 74, 69, 84),
+    line('shape', 50, 86, 69, 84, 70, 94, 51, 96, 50, 86),
+    curve('fullness', 48, 24, 50, 36, 50, 50, 48, 62),
+    curve('fullness', 58, 24, 64, 36, 68, 50, 70, 62),
   ],
   propose: ({ measures, at }) => {
     const arm = measures['upper-arm'];

@@ -5,7 +5,7 @@ import { add, longest, nm, zero } from '../../length/length.ts';
 import { good } from '../../length/result.ts';
 import { asked, usually } from './length-field.ts';
 import { pieceOf } from './parts.ts';
-import { bend } from './sketch.ts';
+import { curve, line } from './sketch-lines.ts';
 import { SETTING, SLEEVE_USUAL } from './sleeve-fields.ts';
 import { easeWork, sleeveParts } from './sleeve-made.ts';
 import { capFor, shoulderMark, sleeveOutline, underArm } from './sleeve-shape.ts';
@@ -53,25 +53,13 @@ export const plainSleeve = unit({
     allowance: SLEEVE_USUAL.allowance,
   },
   sketch: [
-    { pen: 'faint', points: bend([8, 34], [20, 26], [26, 18], [34, 12]) },
-    { pen: 'shape', points: bend([34, 12], [62, 10], [70, 30], [78, 86]) },
-    { pen: 'shape', points: bend([40, 46], [48, 58], [54, 72], [58, 92]) },
-    {
-      pen: 'shape',
-      points: [
-        [58, 92],
-        [78, 86],
-      ],
-    },
-    { pen: 'stitch', points: bend([34, 12], [28, 24], [30, 40], [40, 46]) },
-    { pen: 'faint', points: bend([40, 46], [38, 60], [38, 76], [38, 92]) },
-    {
-      pen: 'stitch',
-      points: [
-        [57, 88],
-        [77, 82],
-      ],
-    },
+    curve('faint', 8, 34, 20, 26, 26, 18, 34, 12),
+    curve('shape', 34, 12, 62, 10, 70, 30, 78, 86),
+    curve('shape', 40, 46, 48, 58, 54, 72, 58, 92),
+    line('shape', 58, 92, 78, 86),
+    curve('stitch', 34, 12, 28, 24, 30, 40, 40, 46),
+    curve('faint', 40, 46, 38, 60, 38, 76, 38, 92),
+    line('stitch', 57, 88, 77, 82),
   ],
   propose: ({ measures, at }) => {
     const arm = measures['upper-arm'];

@@ -6,7 +6,8 @@ import { add, nm, times, zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { asked, usually } from './length-field.ts';
 import { pieceOf } from './parts.ts';
-import { bend, wave } from './sketch.ts';
+import { wave } from './sketch.ts';
+import { curve, line } from './sketch-lines.ts';
 import { sleeveBand } from './sleeve-band.ts';
 import { ARMHOLE, HELD_BY, SETTING, SLEEVE_USUAL, timesField } from './sleeve-fields.ts';
 import { gatherOf, sleeveParts } from './sleeve-made.ts';
@@ -49,27 +50,18 @@ export const puffedSleeve = unit({
     ...SLEEVE_USUAL,
   },
   sketch: [
-    { pen: 'faint', points: bend([4, 40], [14, 28], [22, 20], [30, 14]) },
-    { pen: 'shape', points: bend([30, 14], [44, -4], [96, 8], [92, 54]) },
-    { pen: 'shape', points: bend([92, 54], [91, 64], [86, 68], [80, 70]) },
-    { pen: 'shape', points: bend([40, 50], [34, 66], [42, 72], [50, 74]) },
-    {
-      pen: 'shape',
-      points: [
-        [50, 74],
-        [80, 70],
-        [81, 80],
-        [51, 84],
-        [50, 74],
-      ],
-    },
-    { pen: 'stitch', points: bend([30, 14], [26, 28], [30, 42], [40, 50]) },
-    { pen: 'fullness', points: bend([33, 20], [44, 18], [50, 22], [56, 28]) },
-    { pen: 'fullness', points: bend([32, 28], [42, 28], [48, 32], [54, 38]) },
-    { pen: 'fullness', points: bend([34, 36], [42, 38], [46, 42], [50, 48]) },
-    { pen: 'fullness', points: bend([56, 73], [54, 66], [56, 60], [56, 54]) },
-    { pen: 'fullness', points: bend([66, 72], [66, 64], [68, 58], [70, 52]) },
-    { pen: 'fullness', points: bend([75, 71], [78, 64], [82, 58], [84, 50]) },
+    curve('faint', 4, 40, 14, 28, 22, 20, 30, 14),
+    curve('shape', 30, 14, 44, -4, 96, 8, 92, 54),
+    curve('shape', 92, 54, 91, 64, 86, 68, 80, 70),
+    curve('shape', 40, 50, 34, 66, 42, 72, 50, 74),
+    line('shape', 50, 74, 80, 70, 81, 80, 51, 84, 50, 74),
+    curve('stitch', 30, 14, 26, 28, 30, 42, 40, 50),
+    curve('fullness', 33, 20, 44, 18, 50, 22, 56, 28),
+    curve('fullness', 32, 28, 42, 28, 48, 32, 54, 38),
+    curve('fullness', 34, 36, 42, 38, 46, 42, 50, 48),
+    curve('fullness', 56, 73, 54, 66, 56, 60, 56, 54),
+    curve('fullness', 66, 72, 66, 64, 68, 58, 70, 52),
+    curve('fullness', 75, 71, 78, 64, 82, 58, 84, 50),
     { pen: 'faint', points: wave([40, 52], [39, 96], 1, 1) },
   ],
   propose: ({ measures, at }) => {

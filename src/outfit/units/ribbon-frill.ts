@@ -10,7 +10,8 @@ import { joinOf, pieceOf, stepOf } from './parts.ts';
 import { chainLength } from './place.ts';
 import { rectangle } from './rectangle.ts';
 import { eachOf, runOf } from './runs.ts';
-import { bend, wave } from './sketch.ts';
+import { wave } from './sketch.ts';
+import { curve } from './sketch-lines.ts';
 import { timesField } from './sleeve-fields.ts';
 import { casingFor, edgeOf, gatherOf, small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
@@ -38,20 +39,20 @@ export const ribbonFrill = unit({
     allowance: usually('Seam allowance', '3/8', '10'),
   },
   sketch: [
-    { pen: 'shape', points: bend([18, 2], [22, 14], [28, 22], [31, 32]) },
-    { pen: 'shape', points: bend([82, 2], [78, 14], [72, 22], [69, 32]) },
-    { pen: 'shape', points: bend([31, 32], [40, 35], [60, 35], [69, 32]) },
-    { pen: 'shape', points: bend([31, 32], [24, 42], [20, 50], [16, 58]) },
-    { pen: 'shape', points: bend([69, 32], [76, 42], [80, 50], [84, 58]) },
+    curve('shape', 18, 2, 22, 14, 28, 22, 31, 32),
+    curve('shape', 82, 2, 78, 14, 72, 22, 69, 32),
+    curve('shape', 31, 32, 40, 35, 60, 35, 69, 32),
+    curve('shape', 31, 32, 24, 42, 20, 50, 16, 58),
+    curve('shape', 69, 32, 76, 42, 80, 50, 84, 58),
     { pen: 'shape', points: wave([16, 58], [84, 58], 4, 5) },
-    { pen: 'fold', points: bend([28, 38], [40, 42], [60, 42], [72, 38]) },
-    { pen: 'fold', points: bend([25, 44], [40, 48], [60, 48], [75, 44]) },
-    { pen: 'shape', points: bend([50, 44], [66, 30], [76, 46], [50, 44]) },
-    { pen: 'shape', points: bend([50, 44], [34, 30], [24, 46], [50, 44]) },
-    { pen: 'shape', points: bend([50, 44], [54, 54], [60, 64], [58, 74]) },
-    { pen: 'shape', points: bend([50, 44], [46, 54], [42, 62], [44, 72]) },
-    { pen: 'shape', points: bend([32, 63], [26, 76], [32, 88], [38, 99]) },
-    { pen: 'shape', points: bend([68, 63], [74, 76], [68, 88], [62, 99]) },
+    curve('fold', 28, 38, 40, 42, 60, 42, 72, 38),
+    curve('fold', 25, 44, 40, 48, 60, 48, 75, 44),
+    curve('shape', 50, 44, 66, 30, 76, 46, 50, 44),
+    curve('shape', 50, 44, 34, 30, 24, 46, 50, 44),
+    curve('shape', 50, 44, 54, 54, 60, 64, 58, 74),
+    curve('shape', 50, 44, 46, 54, 42, 62, 44, 72),
+    curve('shape', 32, 63, 26, 76, 32, 88, 38, 99),
+    curve('shape', 68, 63, 74, 76, 68, 88, 62, 99),
   ],
   build: ({ values, at, cloth, marker, garment, id, name }) => {
     const { depth, fullness, ribbon, below, tie, allowance } = values;

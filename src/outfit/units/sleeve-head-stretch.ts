@@ -8,7 +8,8 @@ import { asked, usually } from './length-field.ts';
 import { gateOf, joinOf, pieceOf } from './parts.ts';
 import { rectangle } from './rectangle.ts';
 import { runOf } from './runs.ts';
-import { bend, type SketchLine } from './sketch.ts';
+import type { SketchLine } from './sketch.ts';
+import { curve, line } from './sketch-lines.ts';
 import { casingFor, edgeOf, small } from './sleeve-made.ts';
 import { gaugeOf } from './stretch-gauge.ts';
 import { turnedUp } from './turned-up.ts';
@@ -36,57 +37,22 @@ export const sleeveHeadStretch = unit({
     allowance: usually('Seam allowance', '1/4', '6'),
   },
   sketch: [
-    { pen: 'faint', points: bend([2, 30], [10, 14], [22, 6], [36, 3]) },
-    { pen: 'faint', points: bend([36, 3], [54, 0], [68, 4], [74, 14]) },
-    { pen: 'shape', points: bend([30, 16], [42, 11], [62, 11], [74, 16]) },
-    { pen: 'stitch', points: bend([30, 21], [42, 16], [62, 16], [74, 21]) },
-    {
-      pen: 'shape',
-      points: [
-        [30, 16],
-        [29, 38],
-      ],
-    },
-    {
-      pen: 'shape',
-      points: [
-        [74, 16],
-        [75, 38],
-      ],
-    },
-    ...[38, 46, 58, 66].map(
-      (x): SketchLine => ({
-        pen: 'faint',
-        points: [
-          [x, 20],
-          [x, 40],
-        ],
-      }),
-    ),
-    { pen: 'stitch', points: bend([29, 38], [42, 43], [62, 43], [75, 38]) },
-    { pen: 'shape', points: bend([29, 38], [6, 46], [8, 76], [36, 86]) },
-    { pen: 'shape', points: bend([75, 38], [98, 46], [96, 76], [68, 86]) },
-    {
-      pen: 'shape',
-      points: [
-        [36, 86],
-        [68, 86],
-        [68, 95],
-        [36, 95],
-        [36, 86],
-      ],
-    },
-    { pen: 'fullness', points: bend([38, 43], [34, 50], [31, 56], [30, 64]) },
-    {
-      pen: 'fullness',
-      points: [
-        [52, 43],
-        [52, 64],
-      ],
-    },
-    { pen: 'fullness', points: bend([66, 43], [70, 50], [73, 56], [74, 64]) },
-    { pen: 'fullness', points: bend([44, 85], [42, 80], [40, 76], [37, 72]) },
-    { pen: 'fullness', points: bend([60, 85], [62, 80], [64, 76], [67, 72]) },
+    curve('faint', 2, 30, 10, 14, 22, 6, 36, 3),
+    curve('faint', 36, 3, 54, 0, 68, 4, 74, 14),
+    curve('shape', 30, 16, 42, 11, 62, 11, 74, 16),
+    curve('stitch', 30, 21, 42, 16, 62, 16, 74, 21),
+    line('shape', 30, 16, 29, 38),
+    line('shape', 74, 16, 75, 38),
+    ...[38, 46, 58, 66].map((x): SketchLine => line('faint', x, 20, x, 40)),
+    curve('stitch', 29, 38, 42, 43, 62, 43, 75, 38),
+    curve('shape', 29, 38, 6, 46, 8, 76, 36, 86),
+    curve('shape', 75, 38, 98, 46, 96, 76, 68, 86),
+    line('shape', 36, 86, 68, 86, 68, 95, 36, 95, 36, 86),
+    curve('fullness', 38, 43, 34, 50, 31, 56, 30, 64),
+    line('fullness', 52, 43, 52, 64),
+    curve('fullness', 66, 43, 70, 50, 73, 56, 74, 64),
+    curve('fullness', 44, 85, 42, 80, 40, 76, 37, 72),
+    curve('fullness', 60, 85, 62, 80, 64, 76, 67, 72),
   ],
   propose: ({ measures }) =>
     measures['upper-arm']

@@ -1,9 +1,9 @@
 import { CASING_ROOM } from '../../cloth/sleeve-room.ts';
 import { inBothRules } from '../../length/both-rules.ts';
 import { add, type Length } from '../../length/length.ts';
-import { crossings, lookUp } from '../chains.ts';
 import type { EdgeRef, Garment, Gate, Join, Work } from '../outfit.ts';
-import { gateOf, joinOf, stepOf } from './parts.ts';
+import { joinOf, stepOf } from './parts.ts';
+import { detachedTry, setInTry } from './sleeve-try.ts';
 import type { EdgesPlaced } from './unit.ts';
 
 /** An edge of a piece on its own side. */
@@ -96,7 +96,7 @@ export function sleeveParts(made: SleeveMade): {
   readonly joins: readonly Join[];
   readonly gates: readonly Gate[];
 } {
-  const { id, name, garment, allowance, pieces, top, armhole, setting, held, ends, opening } = made;
+  const { id, name, allowance, pieces, top, armhole, setting, held, ends, opening } = made;
   const flat = setting === 'flat' && armhole !== undefined;
   const called = small(name);
   const works: Work[] = [...lowerWorks(made)];
@@ -143,43 +143,8 @@ export function sleeveParts(made: SleeveMade): {
       elastic: made.elastic,
     });
   }
-  return { works, joins, gates: [armhole ? setInTry(made, garment, armhole) : detachedTry(made)] };
+  return { works, joins, gates: [armhole ? setInTry(made, armhole) : detachedTry(made)] };
 }
-
-/** Tried on while its seam is only basted: the armhole in the round, the long seam where the armhole was sewn flat. */
-function setInTry({ id, name, setting, gathered }: SleeveMade, garment: Garment, armhole: EdgesPlaced): Gate {
-  const body = crossings(lookUp(garment), armhole.chain, true).flatMap(({ over }) =>
-    over.map((join) => join.id),
-  );
-  return gateOf({
-    id: id('try'),
-    name: `${name}, basted`,
-    after: setting === 'flat' ? [...new Set(body), id('seam')] : [id('armhole')],
-    checks: [
-      'The top of the cap meets the end of the shoulder seam',
-      'The upper arm has room, also with the arm bent',
-      'The cloth hangs straight from the cap, without slanting folds',
-      gathered ? 'The fullness stands evenly over the shoulder' : 'The cap lies smooth, without puckers',
-      'The arm reaches forward and up',
-      'The sleeve ends where it should with the arm bent',
-    ],
-  });
-}
-
-/** A detached sleeve is tacked up for its try-on and taken apart again. */
-const detachedTry = ({ id, name }: SleeveMade): Gate =>
-  gateOf({
-    id: id('try'),
-    name: `${name}, tacked`,
-    after: [],
-    tack: [id('seam')],
-    checks: [
-      'The top edge goes round the arm where it will be worn, with its fullness',
-      'The sleeve is long enough with the arm bent',
-      'The lower edge passes the hand',
-      'The seam lies under the arm',
-    ],
-  });
 
 /** An edge of a sleeve that is gathered; marked in eighths where it is very full. */
 export const gatherOf = (

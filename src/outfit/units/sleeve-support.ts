@@ -1,7 +1,8 @@
 import { geometry } from '../../cloth/source.ts';
 import type { Length } from '../../length/length.ts';
 import { usually } from './length-field.ts';
-import { bend, wave } from './sketch.ts';
+import { wave } from './sketch.ts';
+import { curve, line } from './sketch-lines.ts';
 import { timesField } from './sleeve-fields.ts';
 import { supportInner } from './support-inner.ts';
 import { sizesOf, supportStrip } from './support-strip.ts';
@@ -44,55 +45,17 @@ export const sleeveSupport = unit({
     allowance: usually('Seam allowance', '3/8', '10'),
   },
   sketch: [
-    { pen: 'shape', points: bend([14, 34], [22, 2], [70, 0], [84, 34]) },
-    {
-      pen: 'shape',
-      points: [
-        [14, 34],
-        [24, 94],
-        [76, 94],
-        [84, 34],
-      ],
-    },
-    { pen: 'stitch', points: bend([22, 26], [34, 8], [62, 8], [76, 26]) },
+    curve('shape', 14, 34, 22, 2, 70, 0, 84, 34),
+    line('shape', 14, 34, 24, 94, 76, 94, 84, 34),
+    curve('stitch', 22, 26, 34, 8, 62, 8, 76, 26),
     { pen: 'fullness', points: wave([24, 44], [76, 44], 5, 4) },
-    {
-      pen: 'fullness',
-      points: [
-        [26, 24],
-        [27, 44],
-      ],
-    },
-    {
-      pen: 'fullness',
-      points: [
-        [38, 15],
-        [38, 42],
-      ],
-    },
-    {
-      pen: 'fullness',
-      points: [
-        [50, 13],
-        [50, 44],
-      ],
-    },
-    {
-      pen: 'fullness',
-      points: [
-        [61, 15],
-        [62, 42],
-      ],
-    },
-    {
-      pen: 'fullness',
-      points: [
-        [73, 23],
-        [73, 44],
-      ],
-    },
-    { pen: 'faint', points: bend([20, 66], [40, 72], [60, 72], [80, 66]) },
-    { pen: 'faint', points: bend([23, 84], [40, 90], [60, 90], [77, 84]) },
+    line('fullness', 26, 24, 27, 44),
+    line('fullness', 38, 15, 38, 42),
+    line('fullness', 50, 13, 50, 44),
+    line('fullness', 61, 15, 62, 42),
+    line('fullness', 73, 23, 73, 44),
+    curve('faint', 20, 66, 40, 72, 60, 72, 80, 66),
+    curve('faint', 23, 84, 40, 90, 60, 90, 77, 84),
   ],
   propose: ({ at, garment }) => {
     if (!at.sleeve) return {};

@@ -9,7 +9,7 @@ import { legJoins, legWorks } from './leg-joins.ts';
 import { FOOT_FIELDS, LEG_FIELDS, legField, legMeasures, legProposed } from './leg-measures.ts';
 import { usually } from './length-field.ts';
 import { gateOf, pieceOf } from './parts.ts';
-import { bend } from './sketch.ts';
+import { curve, line } from './sketch-lines.ts';
 import { gaugeOf } from './stretch-gauge.ts';
 import { unit } from './unit.ts';
 
@@ -61,39 +61,21 @@ export const stretchLeg = unit({
     allowance: usually('Seam allowance', '1/4', '6'),
   },
   sketch: [
-    { pen: 'shape', points: bend([30, 6], [42, 9], [58, 9], [70, 6]) },
-    { pen: 'stitch', points: bend([29, 11], [42, 14], [58, 14], [71, 11]) },
-    { pen: 'shape', points: bend([30, 6], [22, 24], [22, 40], [27, 58]) },
-    { pen: 'shape', points: bend([27, 58], [22, 70], [28, 82], [32, 94]) },
-    { pen: 'shape', points: bend([70, 6], [78, 24], [78, 40], [73, 58]) },
-    { pen: 'shape', points: bend([73, 58], [78, 70], [72, 82], [68, 94]) },
-    { pen: 'shape', points: bend([50, 34], [48, 44], [43, 52], [41, 60]) },
-    { pen: 'shape', points: bend([41, 60], [44, 72], [42, 84], [41, 94]) },
-    { pen: 'shape', points: bend([50, 34], [52, 44], [57, 52], [59, 60]) },
-    { pen: 'shape', points: bend([59, 60], [56, 72], [58, 84], [59, 94]) },
-    {
-      pen: 'shape',
-      points: [
-        [32, 94],
-        [41, 94],
-      ],
-    },
-    {
-      pen: 'shape',
-      points: [
-        [59, 94],
-        [68, 94],
-      ],
-    },
-    {
-      pen: 'stitch',
-      points: [
-        [50, 12],
-        [50, 34],
-      ],
-    },
-    { pen: 'faint', points: bend([28, 59], [32, 61], [37, 61], [41, 60]) },
-    { pen: 'faint', points: bend([59, 60], [63, 61], [68, 61], [72, 59]) },
+    curve('shape', 30, 6, 42, 9, 58, 9, 70, 6),
+    curve('stitch', 29, 11, 42, 14, 58, 14, 71, 11),
+    curve('shape', 30, 6, 22, 24, 22, 40, 27, 58),
+    curve('shape', 27, 58, 22, 70, 28, 82, 32, 94),
+    curve('shape', 70, 6, 78, 24, 78, 40, 73, 58),
+    curve('shape', 73, 58, 78, 70, 72, 82, 68, 94),
+    curve('shape', 50, 34, 48, 44, 43, 52, 41, 60),
+    curve('shape', 41, 60, 44, 72, 42, 84, 41, 94),
+    curve('shape', 50, 34, 52, 44, 57, 52, 59, 60),
+    curve('shape', 59, 60, 56, 72, 58, 84, 59, 94),
+    line('shape', 32, 94, 41, 94),
+    line('shape', 59, 94, 68, 94),
+    line('stitch', 50, 12, 50, 34),
+    curve('faint', 28, 59, 32, 61, 37, 61, 41, 60),
+    curve('faint', 59, 60, 63, 61, 68, 61, 72, 59),
   ],
   propose: ({ measures }) => legProposed(measures),
   build: ({ values, cloth, garment, id, name }) => {
