@@ -4,7 +4,7 @@ import type { Piece } from '../../outfit/outfit.ts';
 import { insideOf, placeAt } from '../../paper/parallel-edge.ts';
 import { edgeRuns } from '../../paper/piece-marks.ts';
 import { pointOf } from '../../shape/flatten.ts';
-import { boundingBox, edgeLengths, pathLength } from '../../shape/measure.ts';
+import { boundingBox, distance, edgeLengths } from '../../shape/measure.ts';
 import type { Point } from '../../shape/outline.ts';
 
 /** An edge ready to be drawn and touched, in millimetres. */
@@ -105,7 +105,9 @@ export function pieceLines(piece: Piece, mate: boolean): PieceLines {
       const degrees = (Math.atan2(wy, wx) * 180) / Math.PI;
       const turn = degrees > 90 ? degrees - 180 : degrees <= -90 ? degrees + 180 : degrees;
       const said = saidName(name);
-      const room = Math.floor((mmOf(pathLength(run)) * 0.92) / (letters * WIDE));
+      // Letters stand straight: along a curve there is no more room than along its chord.
+      const chord = distance(run[0] ?? place.at, run.at(-1) ?? place.at);
+      const room = Math.floor((mmOf(chord) * 0.92) / (letters * WIDE));
       const fits = said.length <= room;
       // The middle of the letters lies this far inside the line, whichever way they are turned.
       const away = letters * 0.85;

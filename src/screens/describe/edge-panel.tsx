@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
 import type { Marking } from '../../length/writing.ts';
 import { writeLength } from '../../length/writing.ts';
 import { FOLD } from '../../outfit/chains.ts';
@@ -69,6 +70,9 @@ export function EdgePanel(props: {
   const work = useDraft(draftOf(outfit, garment, 'work'));
   const join = useDraft(draftOf(outfit, garment, 'join'));
   const fault = useSignal('');
+  const root = useRef<HTMLElement>(null);
+  // It comes below the drawing that was touched.
+  useEffect(() => root.current?.scrollIntoView?.({ block: 'nearest' }), []);
   const use = edgeUses(garment, piece).find((one) => one.edge === edge);
   const long = edgeLengths(piece.outline).get(edge);
   if (!use || long === undefined) return null;
@@ -101,7 +105,7 @@ export function EdgePanel(props: {
   const sewn = joinsOf(garment, piece.id, edge);
   const done = worksOf(garment, piece.id, edge);
   return (
-    <section class="edge-panel boxed" data-part="edge-panel" data-edge-of={ref}>
+    <section ref={root} class="edge-panel boxed" data-part="edge-panel" data-edge-of={ref}>
       <h3>{begun(saidName(edge))}</h3>
       <p role="status">
         <b>{writeLength(long, marking).text}</b> long, {HOW[use.how]}

@@ -166,41 +166,45 @@ function OnePiece(props: {
             />
           ))}
       </svg>
-      {lines.stretched && <p class="quiet">Drawn broader than it is, so that its edges can be told apart.</p>}
-      {others && !mate && (
-        <button
-          type="button"
-          class="plain other-side"
-          data-part="other-side"
-          onClick={() => {
-            asked.value = true;
-          }}
-        >
-          The other side too
-        </button>
-      )}
-      <ul class="edge-list" aria-label={`Edges: ${piece.name}`}>
-        {can.map((edge) => (
-          <li key={edge.ref}>
-            <button
-              type="button"
-              class="plain"
-              data-edge={edge.ref}
-              aria-pressed={picked.includes(edge.ref)}
-              onClick={() => onPick(edge.ref)}
-            >
-              <span class="edge-number" aria-hidden="true">
-                {edge.number}
-              </span>
-              <span>
-                {saidName(edge.name)}
-                {edge.ref.startsWith('other:') && ', the other side'}{' '}
-                <small>{writeLength(edge.long, marking).text}</small>
-              </span>
-            </button>
-          </li>
-        ))}
-      </ul>
+      <div class="edges-named">
+        {lines.stretched && (
+          <p class="quiet">Drawn broader than it is, so that its edges can be told apart.</p>
+        )}
+        {others && !mate && (
+          <button
+            type="button"
+            class="plain other-side"
+            data-part="other-side"
+            onClick={() => {
+              asked.value = true;
+            }}
+          >
+            The other side too
+          </button>
+        )}
+        <ul class="edge-list" aria-label={`Edges: ${piece.name}`}>
+          {can.map((edge) => (
+            <li key={edge.ref}>
+              <button
+                type="button"
+                class="plain"
+                data-edge={edge.ref}
+                aria-pressed={picked.includes(edge.ref)}
+                onClick={() => onPick(edge.ref)}
+              >
+                <span class="edge-number" aria-hidden="true">
+                  {edge.number}
+                </span>
+                <span>
+                  {saidName(edge.name)}
+                  {edge.ref.startsWith('other:') && ', the other side'}{' '}
+                  <small>{writeLength(edge.long, marking).text}</small>
+                </span>
+              </button>
+            </li>
+          ))}
+        </ul>
+      </div>
     </>
   );
 }
