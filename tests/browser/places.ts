@@ -4,7 +4,9 @@ import type { Act } from '../../src/store/deed.ts';
 import { demo, type demos } from '../outfit/demo-files.ts';
 import { bringIn, openDemo, parts, press, settled, touch } from './bench-page.ts';
 import { cardOf, firstWith, orderOf, savedCopy, worked } from './demo.ts';
+import { describePlaces } from './describe-places.ts';
 import { askWhy, orderParts, toOrder } from './order-page.ts';
+import { wearerPlaces } from './wearer-places.ts';
 
 /** A screen in a state worth looking at. */
 export interface Place {
@@ -280,6 +282,8 @@ export const places: readonly Place[] = [
       await page.getByRole('heading', { name: 'This outfit is not on this device' }).waitFor();
     },
   },
+  ...describePlaces,
+  ...wearerPlaces,
 ];
 
 /** Waits until nothing on the page moves any more and its letters are there. */
