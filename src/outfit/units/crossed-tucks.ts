@@ -1,14 +1,10 @@
 import { refusal } from '../../cloth/refusal.ts';
-import { geometry } from '../../cloth/source.ts';
 import { shallowAdvice, tucks } from '../../cloth/tucks.ts';
-import { inches, type Length, longer } from '../../length/length.ts';
+import { type Length, longer } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import type { Piece, TuckFamily } from '../outfit.ts';
 import { edgeFrom, fits, reachOf, TUCK_PLACES } from './tuck-places.ts';
 import { unit } from './unit.ts';
-
-/** What stands in the fields first, for as many as fill a piece. */
-const [SPACING, FIRST] = [inches(2), inches(3, 2)];
 
 /** As many tucks as lie between the first one and the far side of a piece. */
 const filling = (piece: Piece, angle: number, from: string, first: Length, spacing: Length): number =>
@@ -41,8 +37,22 @@ export const crossedTucks = unit({
       start: '45',
       unit: '°',
     },
-    count: { kind: 'number', whole: true, label: 'How many one way', start: '6' },
-    across: { kind: 'number', whole: true, label: 'How many across', start: '6' },
+    count: {
+      kind: 'number',
+      whole: true,
+      optional: true,
+      label: 'How many one way',
+      means: 'Empty: as many as fill the piece.',
+      start: '',
+    },
+    across: {
+      kind: 'number',
+      whole: true,
+      optional: true,
+      label: 'How many across',
+      means: 'Empty: as many as fill the piece.',
+      start: '',
+    },
     first: {
       kind: 'length',
       usual: true,
@@ -50,18 +60,6 @@ export const crossedTucks = unit({
       means: 'Finished, square to the tucks, from the end of the edge to the first stitching.',
       start: { in: '1 1/2', mm: '40' },
     },
-  },
-  propose: ({ at }) => {
-    const piece = at.on?.piece;
-    if (!piece) return {};
-    const from = edgeFrom(piece, at.from);
-    if (!from.ok) return {};
-    const fill = (angle: number) => ({
-      value: filling(piece, angle, from.value, FIRST, SPACING),
-      because: 'As many as fill the piece, 2 in apart',
-      source: geometry,
-    });
-    return { count: fill(45), across: fill(-45) };
   },
   build: ({ values, at, garment, marker, id, name }) => {
     const { piece } = at.on;
@@ -77,11 +75,12 @@ export const crossedTucks = unit({
       return bad(refusal('spacing', 'The tucks would lie on each other.', cure));
     }
     const families: TuckFamily[] = [];
-    for (const [many, field, slant] of [
+    for (const [wished, field, slant] of [
       [count, 'count', angle],
       // Square to upright tucks lie level ones.
       [across, 'across', angle === 0 ? 90 : -angle],
     ] as const) {
+      const many = wished ?? filling(piece, slant, from.value, first, spacing);
       if (many > 500) return bad(refusal(field, 'This is more than 500 tucks.', 'Give up to 500.'));
       const made = tucks({ count: many, depth, spacing, first, pressed: 'away' });
       if (!made.ok) return made.error.field === 'count' ? bad({ ...made.error, field }) : made;

@@ -86,7 +86,11 @@ export function fits(
     if (longer(last, reach)) {
       const cure = `Take fewer, or set them closer: the piece reaches ${inBothRules(reach, 'down')} from there.`;
       return bad(
-        refusal(count, `The last tuck would lie ${inBothRules(last)} from the edge, beyond the piece.`, cure),
+        refusal(
+          family.depths.length === 1 ? 'first' : count,
+          `The last tuck would lie ${inBothRules(last)} from the edge, beyond the piece.`,
+          cure,
+        ),
       );
     }
   }
