@@ -50,7 +50,7 @@ const page = (name: string, where: string): Place => ({
   go: (fresh, origin) => at(fresh, origin, where),
 });
 
-/** Every page of the description, in every state that looks different. */
+/** The pages of garments and their parts, in every state that looks different. */
 export const describePlaces: readonly Place[] = [
   {
     name: 'outfits, one of her own begun',
@@ -151,7 +151,4 @@ export const describePlaces: readonly Place[] = [
   page('a join of her own', 'garment/blouse/join'),
   page('a try-on of her own', 'garment/blouse/try-on'),
   page('an outline from a drawing', 'garment/blouse/trace'),
-  page('a wearer', 'wearer/edda'),
-  page('cloths and markers', 'cloths'),
-  page('about the outfit', 'about'),
 ];
