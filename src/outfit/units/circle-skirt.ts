@@ -6,7 +6,7 @@ import type { Outline, Point, Segment } from '../../shape/outline.ts';
 import type { Work } from '../outfit.ts';
 import { straight } from './rectangle.ts';
 import { bend } from './sketch.ts';
-import { BODICE_PLACE, SKIRT, SKIRT_USUAL, skirtOf, waistFigures } from './skirt.ts';
+import { BODICE_PLACE, SKIRT, SKIRT_USUAL, skirtFigures, skirtOf } from './skirt.ts';
 import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
@@ -81,7 +81,7 @@ export const circleSkirt = unit({
     { pen: 'fold', points: bend([56, 18], [58, 40], [68, 58], [73, 76]) },
   ],
   blame: { seam: 'waist', depth: 'length' },
-  propose: ({ measures, at, garment }) => waistFigures(garment, measures, at.to),
+  propose: ({ measures, at, garment }) => skirtFigures(garment, measures, at.to),
   build: ({ values, at, cloth, garment, id, name, written }) => {
     const circles = Number(values.circles);
     const { waist, length, allowance } = values;

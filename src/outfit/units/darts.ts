@@ -30,7 +30,6 @@ export const darts = unit({
       kind: 'edges',
       one: true,
       label: 'the edge the darts start from',
-      means: 'One edge of one piece.',
       like: ['waist', 'hem', 'side', 'shoulder'],
     },
   },

@@ -35,7 +35,7 @@ export const facing = unit({
       kind: 'edges',
       label: 'the edge to face',
       means: 'A neck, a front edge, an armhole; or a front edge and the neck in one run.',
-      like: ['front.neck', 'neck', 'opening', 'armhole'],
+      like: ['neck', 'opening', 'armhole'],
       round: true,
     },
   },

@@ -4,7 +4,7 @@ import { bad, good } from '../../length/result.ts';
 import type { Work } from '../outfit.ts';
 import { rectangle } from './rectangle.ts';
 import { bend, wave } from './sketch.ts';
-import { BODICE_PLACE, SKIRT, SKIRT_USUAL, skirtOf, waistFigures } from './skirt.ts';
+import { BODICE_PLACE, SKIRT, SKIRT_USUAL, skirtFigures, skirtOf } from './skirt.ts';
 import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
@@ -42,7 +42,7 @@ export const gatheredSkirt = unit({
       points: bend([x, 13], [x, 24], [x + (x - 50) * 0.5, 34], [x + (x - 50) * 0.9, 46]),
     })),
   ],
-  propose: ({ measures, at, garment }) => waistFigures(garment, measures, at.to),
+  propose: ({ measures, at, garment }) => skirtFigures(garment, measures, at.to),
   build: ({ values, at, cloth, marker, garment, id, name, written }) => {
     const { waist, length, fullness } = values;
     if (waist <= 0) return bad(refusal('waist', 'The waist has no length.', 'Write a length above zero.'));

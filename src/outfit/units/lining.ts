@@ -1,7 +1,6 @@
 import { refusal } from '../../cloth/refusal.ts';
 import { bad, good } from '../../length/result.ts';
-import { piecesOf } from '../chains.ts';
-import type { Chain, Join } from '../outfit.ts';
+import type { Chain, Garment, Join, Piece } from '../outfit.ts';
 import { usually } from './length-field.ts';
 import { joinOf, pieceOf } from './parts.ts';
 import { runOf } from './runs.ts';
@@ -9,6 +8,24 @@ import { bend } from './sketch.ts';
 import { small } from './sleeve-made.ts';
 import { turnedUp } from './turned-up.ts';
 import { unit } from './unit.ts';
+
+/** The pieces whose edges a join brings together; trims caught in it are left out. */
+const sewn = ({ this: one, to }: Join): readonly string[] => [...one, ...to].map((ref) => ref.piece);
+
+/** All pieces that seams join to some, except what is made up by itself (a collar, a cuff). */
+function hangingTogether(garment: Garment, from: readonly Piece[]): readonly Piece[] {
+  const apart = new Set(garment.pieces.filter((piece) => piece.unit !== undefined).map((piece) => piece.id));
+  const seams = garment.joins
+    .filter((join) => join.seam !== 'laid-on')
+    .map((join) => sewn(join).filter((piece) => !apart.has(piece)));
+  const found = new Set(from.map((piece) => piece.id));
+  for (let before = 0; before < found.size; ) {
+    before = found.size;
+    for (const seam of seams)
+      if (seam.some((piece) => found.has(piece))) for (const one of seam) found.add(one);
+  }
+  return garment.pieces.filter((piece) => found.has(piece.id));
+}
 
 /** A second body of another cloth inside the first. */
 export const lining = unit({
@@ -21,13 +38,19 @@ export const lining = unit({
     setIn: usually('Seam it is set in by', '3/8', '10', 'How deep.'),
   },
   places: {
-    pieces: { kind: 'pieces', label: 'the pieces to line', like: ['front', 'back', 'side', 'skirt'] },
     edges: {
       kind: 'edges',
       label: 'the edge it is set in at',
       means: 'A neck or a waist, on pieces that are lined.',
-      like: ['front.neck', 'neck', 'waist'],
+      like: ['neck', 'waist'],
       round: true,
+    },
+    pieces: {
+      kind: 'pieces',
+      label: 'the pieces to line',
+      means: 'Left out, all that hang together there.',
+      like: [],
+      optional: true,
     },
   },
   cloths: { lining: { label: 'Lining cloth' } },
@@ -76,7 +99,8 @@ export const lining = unit({
     for (const [field, size] of Object.entries({ allowance, setIn })) {
       if (size <= 0) return bad(refusal(field, 'A seam needs cloth beyond it.', 'Write more than zero.'));
     }
-    const lined = new Set(at.pieces.pieces.map((piece) => piece.id));
+    const pieces = at.pieces?.pieces ?? hangingTogether(garment, at.edges.pieces);
+    const lined = new Set(pieces.map((piece) => piece.id));
     const run = runOf(garment, at.edges.chain);
     const bare = at.edges.pieces.find((piece) => !lined.has(piece.id));
     if (bare)
@@ -91,7 +115,7 @@ export const lining = unit({
     if (taken) return bad(taken);
     const copied = (chain: Chain): Chain => chain.map((ref) => ({ ...ref, piece: id(ref.piece) }));
     const seams = garment.joins
-      .filter((join) => piecesOf(join).every((piece) => lined.has(piece)) && join.seam !== 'laid-on')
+      .filter((join) => sewn(join).every((piece) => lined.has(piece)) && join.seam !== 'laid-on')
       .map(
         ({ stopsAt, ring, closes, worked, ...join }): Join =>
           joinOf({
@@ -107,7 +131,7 @@ export const lining = unit({
           }),
       );
     return good({
-      pieces: at.pieces.pieces.map(({ grain, cut, marks, outline, ...piece }) =>
+      pieces: pieces.map(({ grain, cut, marks, outline, ...piece }) =>
         pieceOf({
           id: id(piece.id),
           name: `${piece.name} ${small(name)}`,

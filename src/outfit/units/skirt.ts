@@ -50,20 +50,28 @@ export const BODICE_PLACE = {
   },
 } as const satisfies Readonly<Record<string, PlaceAsked>>;
 
-/** The waist of a skirt, from the edge it hangs from or from the wearer. */
-export function waistFigures(
+/** The waist of a skirt, from the edge it hangs from or from the wearer, and where it opens. */
+export function skirtFigures(
   garment: Garment,
   measures: Wearer['measures'],
   to: EdgesPlaced | undefined,
-): { readonly waist?: Proposal } {
-  if (to)
+): { readonly waist?: Proposal; readonly opens?: Proposal } {
+  if (to) {
+    const run = runOf(garment, to.chain);
+    const behind = run.chain[0]?.piece.includes('back');
     return {
       waist: {
-        value: sewnLength(garment, runOf(garment, to.chain).chain),
+        value: sewnLength(garment, run.chain),
         because: 'As long as the edge it hangs from.',
         source: geometry,
       },
+      opens: {
+        value: run.ring ? 'closed' : behind ? 'back' : 'front',
+        because: 'As what it hangs from.',
+        source: geometry,
+      },
     };
+  }
   if (measures.waist === undefined) return {};
   return {
     waist: {

@@ -43,7 +43,7 @@ describe('a gathered skirt', () => {
     for (const unit of [gatheredSkirt, circleSkirt]) {
       for (const [opens, skirt] of [['opening', 'front'] as const, ['fold', 'closed'] as const]) {
         const body = bodyToWaist(opens, 'in', MIDDLING);
-        const outfit = put(body, unit, { entries: { opens: skirt }, at: { to: LOWER } });
+        const outfit = put(body, unit, { at: { to: LOWER } });
         expect(differsBy(outfit, `${unit.id}-waist-seam`)).toBeLessThan(0.05);
         expect(garmentOf(outfit).joins.at(-1)?.ring).toBe(skirt === 'closed');
         expect(

@@ -1,9 +1,19 @@
 import { describe, expect, it } from 'vitest';
+import { facing } from '../../../src/outfit/units/facing.ts';
 import { gatheredSkirt } from '../../../src/outfit/units/gathered-skirt.ts';
 import { hem } from '../../../src/outfit/units/hem.ts';
 import { lining } from '../../../src/outfit/units/lining.ts';
 import { panelledBodice } from '../../../src/outfit/units/panelled-bodice.ts';
-import { differsBy, emptyOutfit, garmentOf, outOfOrder, put, refusedAt, soundOrder } from './made-of.ts';
+import {
+  built,
+  differsBy,
+  emptyOutfit,
+  garmentOf,
+  outOfOrder,
+  put,
+  refusedAt,
+  soundOrder,
+} from './made-of.ts';
 import { waistOf } from './skirts.ts';
 
 const bodice = put(emptyOutfit('in', undefined, 'Bodice'), panelledBodice);
@@ -33,6 +43,15 @@ describe('a lining', () => {
     ).toEqual([]);
   });
 
+  it('takes all pieces that hang together where none are chosen, and no facing', () => {
+    const made = built(bodice, lining, { at: { edges: NECK } });
+    expect(made.pieces.map((piece) => piece.id)).toEqual(PIECES.map((piece) => `lining-${piece}`));
+    const faced = put(bodice, facing, {
+      at: { edges: ['panelled-bodice-side-front.armhole', 'panelled-bodice-side-back.armhole'] },
+    });
+    expect(built(faced, lining, { at: { edges: NECK } }).pieces).toHaveLength(PIECES.length);
+  });
+
   it('is gathered where the outside is', () => {
     const skirt = put(emptyOutfit(), gatheredSkirt);
     const at = {
@@ -57,6 +76,6 @@ describe('a lining', () => {
     ).toEqual(['setIn']);
     const hemmed = put(bodice, hem, { at: { edges: NECK } });
     expect(refusedAt(hemmed, lining, { at: { pieces: PIECES, edges: NECK } })).toEqual(['at.edges']);
-    expect(refusedAt(bodice, lining)).toEqual(['at.pieces', 'at.edges']);
+    expect(refusedAt(bodice, lining)).toEqual(['at.edges']);
   });
 });
