@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { DOMParser } from '@xmldom/xmldom';
+import { ROOT } from '../../.ci/house.mjs';
 import type { Result } from '../../src/length/result.ts';
 import { type Drawing, type DrawnLine, readDrawing } from '../../src/traced/drawing.ts';
 
@@ -16,7 +18,7 @@ export const read = (text: string): Result<Drawing, string> => readDrawing(text,
 
 /** The text of one of our own small drawings. */
 export const fileOf = (name: string): string =>
-  readFileSync(new URL(`data/${name}.svg`, import.meta.url), 'utf8');
+  readFileSync(join(ROOT, 'tests/traced/data', `${name}.svg`), 'utf8');
 
 /** A drawing that must be readable. */
 export function drawn(text: string): Drawing {

@@ -2,7 +2,7 @@ import { edgeLength } from '../../shape/measure.ts';
 import { type CutEdge, pointAt } from '../../traced/corners.ts';
 import type { Hand } from './trace-hand.ts';
 import { middleOf } from './trace-make.ts';
-import { halfWay, mmOf, pathOf } from './trace-view.ts';
+import { crossAt, halfWay, mmOf, pathOf } from './trace-view.ts';
 
 const longOf = ({ start, segments }: CutEdge): number => edgeLength(start, { name: '', segments });
 
@@ -15,7 +15,7 @@ export function TraceOne({ hand }: { readonly hand: Hand }) {
       {near.map(({ line: one }) => (
         <path
           key={one.id}
-          class={`trace-line trace-open${hand.isTaken(one.id) ? ' trace-on' : ''}`}
+          class={`trace-line trace-open${mode.value === 'grain' && hand.isTaken(one.id) ? ' trace-on' : ''}`}
           d={pathOf(one.start, one.segments, one.closed)}
         />
       ))}
@@ -41,6 +41,11 @@ export function TraceOne({ hand }: { readonly hand: Hand }) {
         const { x, y } = mmOf(pointAt(line, at));
         return <circle key={at} class="trace-corner" cx={x} cy={y} r={view.pixel * 5} />;
       })}
+      {near
+        .filter((one) => choice.marks.includes(one.line.id))
+        .map((one) => (
+          <path key={one.line.id} class="trace-point" d={crossAt(middleOf(one.box), view.pixel * 9)} />
+        ))}
       {mode.value === 'edges' &&
         edges
           .toSorted((a, b) => longOf(b) - longOf(a))

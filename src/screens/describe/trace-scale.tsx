@@ -74,7 +74,11 @@ export function ScaleFields({
                   document.querySelector('[data-part="trace-sheet"]')?.scrollIntoView({ block: 'center' });
               }}
             >
-              {pointing ? 'Now touch the two points on the drawing above' : 'Touch two points'}
+              {pointing
+                ? 'Now touch the two points on the drawing above'
+                : known.long > 0
+                  ? 'Touch two others'
+                  : 'Touch two points'}
             </button>
           )}
           <FieldBox

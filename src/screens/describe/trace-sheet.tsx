@@ -7,7 +7,7 @@ import type { Drawing } from '../../traced/drawing.ts';
 import type { TraceDraft } from './trace-draft.ts';
 import { boxOf, type ChoiceOf, middleOf } from './trace-make.ts';
 import { ScaleFields } from './trace-scale.tsx';
-import { mmOf, pathOf, snapped, touched, viewOf } from './trace-view.ts';
+import { crossAt, mmOf, pathOf, snapped, touched, viewOf } from './trace-view.ts';
 import { so } from './words.ts';
 
 /** Closed lines smaller than this are marks and not pieces, unless nothing larger is there. */
@@ -68,7 +68,9 @@ export function TraceSheet({ trace, drawing, of, marking }: SheetProps) {
     const found = touched(event);
     if (!found) return;
     const at = snapped(drawing.lines, found.at, found.pixel * 24);
-    trace.change({ known: 'points', points: [...(choices.points.length > 1 ? [] : choices.points), at] });
+    const points = [...(choices.points.length > 1 ? [] : choices.points), at];
+    if (points.length > 1) pointing.value = false;
+    trace.change({ known: 'points', points });
   };
   return (
     <>
@@ -107,17 +109,9 @@ export function TraceSheet({ trace, drawing, of, marking }: SheetProps) {
             // biome-ignore lint/a11y/noStaticElementInteractions: widths and edges can be chosen below instead
             <rect class="trace-catch" x="-1e6" y="-1e6" width="2e6" height="2e6" onClick={point} />
           )}
-          {choices.points.map((p, i) => {
-            const { x, y } = mmOf({ x: nm(p.x), y: nm(p.y) });
-            const arm = view.pixel * 9;
-            return (
-              <path
-                key={i}
-                class="trace-point"
-                d={`M${x - arm} ${y}h${2 * arm}M${x} ${y - arm}v${2 * arm}`}
-              />
-            );
-          })}
+          {choices.points.map(({ x, y }, i) => (
+            <path key={i} class="trace-point" d={crossAt({ x: nm(x), y: nm(y) }, view.pixel * 9)} />
+          ))}
         </svg>
         <ul class="edge-list" aria-label="Lines that can be pieces">
           {could.map(({ line, wide, high }, i) => (

@@ -83,3 +83,9 @@ export const mmOf = ({ x, y }: Point): { readonly x: number; readonly y: number 
   x: round(x),
   y: round(y),
 });
+
+/** A small cross at a point, with arms of so many millimetres. */
+export function crossAt(at: Point, arm: number): string {
+  const { x, y } = mmOf(at);
+  return `M${x - arm} ${y}h${2 * arm}M${x} ${y - arm}v${2 * arm}`;
+}
