@@ -99,6 +99,8 @@ export function facingOutline(
   const after = round[names.size];
   const [from, to] = [startOf(covered[0]), endOf(covered.at(-1), outline.start)];
   if (!before || !after) return bad(refusal('at.edges', 'Nothing is left beside it.', 'Choose fewer edges.'));
+  const tooWide = refusal('width', 'So wide a facing would cross itself here.', 'Write a narrower facing.');
+  if (before === after && edgeLength(startOf(before), before) <= 2 * wide) return bad(tooWide);
 
   const path = (edge: OutlineEdge): readonly Point[] => flattenEdge(startOf(edge), edge);
   /** From an end of the run into the piece: along the next edge, or straight in where that one is too short. */
@@ -147,7 +149,5 @@ export function facingOutline(
       },
     ],
   };
-  return sidesCross(flattenOutline(made))
-    ? bad(refusal('width', 'So wide a facing would cross itself here.', 'Write a narrower facing.'))
-    : good(made);
+  return sidesCross(flattenOutline(made)) ? bad(tooWide) : good(made);
 }
