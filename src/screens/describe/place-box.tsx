@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useId, useMemo } from 'preact/hooks';
 import type { Marking } from '../../length/writing.ts';
-import { placeChoices } from '../../outfit/changing/suggest-places.ts';
+import { type PlaceChoice, placeChoices } from '../../outfit/changing/suggest-places.ts';
 import type { Garment } from '../../outfit/outfit.ts';
 import { readEdge, saidEdge } from '../../outfit/units/place.ts';
 import type { PlaceAsked } from '../../outfit/units/unit.ts';
@@ -25,6 +25,15 @@ function said(garment: Garment, asked: PlaceAsked, at: readonly string[]): strin
     .join('; ');
 }
 
+/** The likeliest places; where some are called as the place usually is, only those. */
+export function likely(garment: Garment, asked: PlaceAsked): readonly PlaceChoice[] {
+  const all = placeChoices(garment, asked);
+  const named = all.filter(({ at }) =>
+    at.every((one) => asked.like.some((like) => readEdge(one).edge.endsWith(like))),
+  );
+  return (asked.kind === 'edges' && named.length > 0 ? named : all).slice(0, MOST);
+}
+
 /** Where a unit goes: the likely places as buttons, and all edges or pieces to touch where none of them is meant. */
 export function PlaceBox(props: {
   readonly name: string;
@@ -37,7 +46,7 @@ export function PlaceBox(props: {
 }) {
   const { name, asked, garment, picked, fault, marking, onPick } = props;
   const id = useId();
-  const choices = useMemo(() => placeChoices(garment, asked).slice(0, MOST), [garment, asked]);
+  const choices = useMemo(() => likely(garment, asked), [garment, asked]);
   const here = picked.join(' ');
   const listed = choices.some(({ at }) => at.join(' ') === here);
   const touching = useSignal(false);
