@@ -85,37 +85,54 @@ export function cornersOf(outline: Outline): readonly { readonly edge: string; r
   });
 }
 
-const by = (p: Point, x: number, y: number): Point => point(nm(p.x + x), nm(p.y + y));
+/** What is wrong with moving a corner, and the edge that begins there. */
+export interface CornerFault {
+  readonly edge: string;
+  readonly say: string;
+}
 
 /**
- * The outline with the corner at which an edge begins moved; the curves that meet there keep their lean. Refused where
- * the outline would cross itself, an edge would have no length, or the corner of a fold would leave it.
+ * The outline with corners moved, each named by the edge that begins there; the curves that meet there keep their lean.
+ * Refused where the outline would then cross itself, an edge would have no length, or a corner of the fold would leave it.
  */
-export function moveCorner(outline: Outline, edge: string, to: Point): Result<Outline, string> {
-  const i = outline.edges.findIndex(({ name }) => name === edge);
-  const corner = cornersOf(outline)[i];
-  if (!corner) return bad(`There is no edge “${edge}” on this piece.`);
-  const [x, y] = [to.x - corner.at.x, to.y - corner.at.y];
-  const before = (i + outline.edges.length - 1) % outline.edges.length;
-  const onFold = [outline.edges[i], outline.edges[before]].some((one) => one?.name === FOLD);
-  if (onFold && x !== 0)
-    return bad('This corner lies on the fold, where across is 0; move it up or down only.');
-  const edges = outline.edges.map((one, n): OutlineEdge => {
-    const last = one.segments.length - 1;
-    return {
-      ...one,
-      segments: one.segments.map((segment, s): Segment => {
-        const begins = n === i && s === 0;
-        const ends = n === before && s === last;
-        if (segment.kind === 'line') return ends ? { ...segment, to } : segment;
-        return {
-          kind: 'curve',
-          first: begins ? by(segment.first, x, y) : segment.first,
-          second: ends ? by(segment.second, x, y) : segment.second,
-          to: ends ? to : segment.to,
-        };
-      }),
-    };
+export function moveCorners(
+  outline: Outline,
+  to: ReadonlyMap<string, Point>,
+): Result<Outline, readonly CornerFault[]> {
+  const corners = cornersOf(outline);
+  const faults: CornerFault[] = [];
+  for (const [edge, { x }] of to) {
+    const i = corners.findIndex((one) => one.edge === edge);
+    const corner = corners[i];
+    if (!corner) faults.push({ edge, say: `There is no edge “${edge}” on this piece.` });
+    else if ((edge === FOLD || corners.at(i - 1)?.edge === FOLD) && x !== corner.at.x)
+      faults.push({
+        edge,
+        say: 'This corner lies on the fold, where across is 0; move it up or down only.',
+      });
+  }
+  if (faults.length > 0) return bad(faults);
+  const moved = corners.map(({ edge, at }) => to.get(edge) ?? at);
+  const shift = (p: Point, i: number): Point => {
+    const [was, now] = [corners[i]?.at ?? p, moved[i] ?? p];
+    return point(nm(p.x + now.x - was.x), nm(p.y + now.y - was.y));
+  };
+  const edges = outline.edges.map((edge, i): OutlineEdge => {
+    const [next, last] = [(i + 1) % corners.length, edge.segments.length - 1];
+    const segments = edge.segments.map((segment, s): Segment => {
+      const to = s === last ? shift(segment.to, next) : segment.to;
+      return segment.kind === 'line'
+        ? { kind: 'line', to }
+        : {
+            kind: 'curve',
+            first: s === 0 ? shift(segment.first, i) : segment.first,
+            second: s === last ? shift(segment.second, next) : segment.second,
+            to,
+          };
+    });
+    return { ...edge, segments };
   });
-  return sound({ start: i === 0 ? to : outline.start, edges });
+  const made = sound({ start: moved[0] ?? outline.start, edges });
+  const [edge = ''] = to.keys();
+  return made.ok ? made : bad([{ edge, say: made.error }]);
 }

@@ -1,9 +1,9 @@
 import type { Fault } from '../../fields/fields.ts';
 import { type ReadingUnit, readLength } from '../../length/reading.ts';
 import { bad, good, type Result } from '../../length/result.ts';
-import { cornersOf, moveCorner } from '../../outfit/changing/own-corners.ts';
+import { cornersOf, moveCorners } from '../../outfit/changing/own-corners.ts';
 import type { Piece } from '../../outfit/outfit.ts';
-import type { Outline } from '../../shape/outline.ts';
+import type { Outline, Point } from '../../shape/outline.ts';
 import { FieldBox } from '../reckoner/field.tsx';
 import { MoreFields } from '../reckoner/more-fields.tsx';
 import type { Written } from './drafts.ts';
@@ -13,14 +13,14 @@ import { lengthWords } from './stands.ts';
 
 const fieldOf = (edge: string, way: 'x' | 'y'): string => `corner.${edge}.${way}`;
 
-/** Moves the corners that were typed, one after the other; every fault stands at its field. */
-export function moveCorners(
+/** The outline with the corners moved that were typed; every fault stands at its field. */
+export function cornersTyped(
   outline: Outline,
   written: Written,
   unit: ReadingUnit,
 ): Result<Outline, readonly Fault[]> {
   const faults: Fault[] = [];
-  let moved = outline;
+  const moves = new Map<string, Point>();
   for (const { edge, at } of cornersOf(outline)) {
     const typed = (way: 'x' | 'y') => {
       const text = written[fieldOf(edge, way)];
@@ -31,12 +31,18 @@ export function moveCorners(
       return at[way];
     };
     const to = { x: typed('x'), y: typed('y') };
-    if (to.x === at.x && to.y === at.y) continue;
-    const made = moveCorner(moved, edge, to);
-    if (made.ok) moved = made.value;
-    else faults.push({ field: fieldOf(edge, to.x === at.x ? 'y' : 'x'), say: made.error });
+    if (to.x !== at.x || to.y !== at.y) moves.set(edge, to);
   }
-  return faults.length > 0 ? bad(faults) : good(moved);
+  if (faults.length > 0) return bad(faults);
+  if (moves.size === 0) return good(outline);
+  const made = moveCorners(outline, moves);
+  if (made.ok) return made;
+  return bad(
+    made.error.map(({ edge, say }) => {
+      const across = written[fieldOf(edge, 'x')] !== undefined;
+      return { field: fieldOf(edge, across ? 'x' : 'y'), say };
+    }),
+  );
 }
 
 /** More corners than this come from a drawing program, where they are better moved. */

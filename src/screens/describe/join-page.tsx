@@ -1,5 +1,4 @@
 import { lengthsFit } from '../../outfit/lengths-fit.ts';
-import type { Join } from '../../outfit/outfit.ts';
 import { readEdge } from '../../outfit/units/place.ts';
 import { Sign } from '../../ui/signs.tsx';
 import type { Asks } from './asks.ts';
@@ -8,6 +7,7 @@ import type { Written } from './drafts.ts';
 import { saidName } from './edge-lines.ts';
 import { NotThere } from './head.tsx';
 import { JOIN_ASKS } from './part-asks.ts';
+import { type PartAt, partAt } from './part-at.ts';
 import { PartFields } from './part-fields.tsx';
 import { PartFrame, toGarment } from './part-frame.tsx';
 import { lengthWords } from './stands.ts';
@@ -16,14 +16,9 @@ import { type PartForm, usePart } from './use-part.ts';
 import { begun } from './words.ts';
 
 /** A join between two runs of edges. */
-export function JoinPage({ session, garment: id, part }: PartProps) {
-  const outfit = session.outfit.value;
-  const garment = outfit?.garments.find((one) => one.id === id);
-  const join = garment?.joins.find((one) => one.id === part);
-  if (!outfit || !garment) return <NotThere session={session} what="This garment is not in the outfit" />;
-  if (part !== undefined && !join)
-    return <NotThere session={session} what="This join is not there any more" />;
-  return <JoinForm {...{ session, outfit, garment, join }} />;
+export function JoinPage({ session, garment, part }: PartProps) {
+  const at = partAt(session, garment, 'joins', part);
+  return typeof at === 'string' ? <NotThere session={session} what={at} /> : <JoinForm {...at} />;
 }
 
 /** A seam is mostly called after the edge it is sewn along. */
@@ -32,14 +27,7 @@ const nameFrom = ({ this: run }: Written): string => {
   return edge === '' ? 'Seam' : `${begun(saidName(edge))} seam`.replace(/ seam seam$/, ' seam');
 };
 
-function JoinForm({
-  session,
-  outfit,
-  garment,
-  join,
-}: Pick<Parameters<typeof PartFrame>[0], 'session' | 'outfit' | 'garment'> & {
-  readonly join: Join | undefined;
-}) {
+function JoinForm({ session, outfit, garment, part: join }: PartAt<'joins'>) {
   const asksOf = (written: Written): Asks => {
     const { this: from, to, depth, ...more } = JOIN_ASKS;
     const first = readEdge(written.this?.split(' ')[0] ?? '').piece;

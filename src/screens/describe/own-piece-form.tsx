@@ -8,6 +8,7 @@ import { Group, KindOptions } from './asked-group.tsx';
 import type { Asks } from './asks.ts';
 import type { Written } from './drafts.ts';
 import { PIECE_ASKS } from './part-asks.ts';
+import type { PartAt } from './part-at.ts';
 import { PartFields } from './part-fields.tsx';
 import { PartFrame } from './part-frame.tsx';
 import { PiecePicture } from './piece-picture.tsx';
@@ -38,11 +39,7 @@ const asksOf = (written: Written): Asks => ({
 });
 
 /** A piece of the maker's own, drawn from a plain shape or from corners that she types. */
-export function OwnPieceForm({
-  session,
-  outfit,
-  garment,
-}: Pick<Parameters<typeof PartFrame>[0], 'session' | 'outfit' | 'garment'>) {
+export function OwnPieceForm({ session, outfit, garment }: Omit<PartAt<'pieces'>, 'part'>) {
   const form = usePart({
     session,
     outfit,

@@ -8,9 +8,10 @@ import { Sign } from '../../ui/signs.tsx';
 import { HouseNotice } from '../house.tsx';
 import { go } from '../route.ts';
 import type { Session } from '../session.ts';
-import { ask, problem, UndoBar } from './change.ts';
+import { ask, problem } from './change.ts';
 import { Head, hashOf } from './head.tsx';
 import { TakeOffSheet } from './take-off.tsx';
+import { UndoBar } from './undo-bar.tsx';
 import type { PartForm } from './use-part.ts';
 import { unitFaultWords } from './words.ts';
 

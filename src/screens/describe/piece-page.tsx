@@ -1,13 +1,20 @@
+/**
+ * A piece: its edges to touch, what is said of it, what is done to it.
+ *
+ * What others may hold on to: `main[data-part="piece"]` (and `work`, `join`, `try-on`, made alike); each answer as
+ * `[data-field="<path>"]`, rows as `[data-row]`, faults as `[data-part="fault"]`; in the edge picker `button[data-piece]`,
+ * `button[data-edge]` and on the drawing `[data-touch]`; `[data-part="edge-panel"]` with `join-edge`, `work-edge`,
+ * `rename`; `[data-part="origin"]` with `take-ready`; the buttons `keep`, `as-it-was`, `take-out`.
+ */
 import { useSignal } from '@preact/signals';
 import { good } from '../../length/result.ts';
-import type { Garment, Outfit, Piece } from '../../outfit/outfit.ts';
+import type { Piece } from '../../outfit/outfit.ts';
 import { edgeUses } from '../../paper/edge-allowances.ts';
 import { allowanceWords } from '../../paper/outfit-sheets.ts';
 import { markingFor } from '../choices.ts';
 import { go, writeHash } from '../route.ts';
-import type { Session } from '../session.ts';
 import type { Asks } from './asks.ts';
-import { CornerFields, moveCorners } from './corner-fields.tsx';
+import { CornerFields, cornersTyped } from './corner-fields.tsx';
 import type { PartProps } from './describe.tsx';
 import { useDraft } from './drafts.ts';
 import { EdgePanel, edgeOf, joinsOf, worksOf } from './edge-panel.tsx';
@@ -15,6 +22,7 @@ import { EdgePicker } from './edge-picker.tsx';
 import { hashOf, NotThere } from './head.tsx';
 import { OwnPieceForm } from './own-piece-form.tsx';
 import { PIECE_ASKS } from './part-asks.ts';
+import { type PartAt, partAt } from './part-at.ts';
 import { PartFields } from './part-fields.tsx';
 import { PartFrame, toGarment } from './part-frame.tsx';
 import { PiecePicture } from './piece-picture.tsx';
@@ -23,22 +31,13 @@ import { draftOf, usePart } from './use-part.ts';
 const ASKS: Asks = { name: { kind: 'words', label: 'Name', start: '' }, ...PIECE_ASKS };
 
 /** A piece: its edges, works, joins, cloth and marks; without an id, a new one of the maker's own. */
-export function PiecePage({ session, garment: id, part }: PartProps) {
-  const outfit = session.outfit.value;
-  const garment = outfit?.garments.find((one) => one.id === id);
-  const piece = garment?.pieces.find((one) => one.id === part);
-  if (!outfit || !garment) return <NotThere session={session} what="This garment is not in the outfit" />;
-  if (part === undefined) return <OwnPieceForm {...{ session, outfit, garment }} />;
-  if (!piece) return <NotThere session={session} what="This piece is not there any more" />;
-  return <PieceForm {...{ session, outfit, garment, piece }} />;
+export function PiecePage({ session, garment, part }: PartProps) {
+  const at = partAt(session, garment, 'pieces', part);
+  if (typeof at === 'string') return <NotThere session={session} what={at} />;
+  return at.part ? <PieceForm {...at} piece={at.part} /> : <OwnPieceForm {...at} />;
 }
 
-interface PieceProps {
-  readonly session: Session;
-  readonly outfit: Outfit;
-  readonly garment: Garment;
-  readonly piece: Piece;
-}
+type PieceProps = Omit<PartAt<'pieces'>, 'part'> & { readonly piece: Piece };
 
 function PieceForm({ session, outfit, garment, piece }: PieceProps) {
   const picked = useSignal<string | undefined>(undefined);
@@ -53,7 +52,7 @@ function PieceForm({ session, outfit, garment, piece }: PieceProps) {
     usual: () => ({}),
     stands: (field) => field.startsWith('corner.'),
     finish: (written) => {
-      const moved = moveCorners(piece.outline, written, outfit.units);
+      const moved = cornersTyped(piece.outline, written, outfit.units);
       return moved.ok ? good({ outline: moved.value }) : moved;
     },
   });

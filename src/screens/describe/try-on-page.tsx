@@ -1,31 +1,19 @@
-import type { Gate } from '../../outfit/outfit.ts';
 import type { Asks } from './asks.ts';
 import type { PartProps } from './describe.tsx';
 import { NotThere } from './head.tsx';
 import { TRY_ON_ASKS } from './part-asks.ts';
+import { type PartAt, partAt } from './part-at.ts';
 import { PartFields } from './part-fields.tsx';
 import { PartFrame, toGarment } from './part-frame.tsx';
 import { usePart } from './use-part.ts';
 
 /** A try-on placed in the order. */
-export function TryOnPage({ session, garment: id, part }: PartProps) {
-  const outfit = session.outfit.value;
-  const garment = outfit?.garments.find((one) => one.id === id);
-  const gate = garment?.gates.find((one) => one.id === part);
-  if (!outfit || !garment) return <NotThere session={session} what="This garment is not in the outfit" />;
-  if (part !== undefined && !gate)
-    return <NotThere session={session} what="This try-on is not there any more" />;
-  return <TryOnForm {...{ session, outfit, garment, gate }} />;
+export function TryOnPage({ session, garment, part }: PartProps) {
+  const at = partAt(session, garment, 'gates', part);
+  return typeof at === 'string' ? <NotThere session={session} what={at} /> : <TryOnForm {...at} />;
 }
 
-function TryOnForm({
-  session,
-  outfit,
-  garment,
-  gate,
-}: Pick<Parameters<typeof PartFrame>[0], 'session' | 'outfit' | 'garment'> & {
-  readonly gate: Gate | undefined;
-}) {
+function TryOnForm({ session, outfit, garment, part: gate }: PartAt<'gates'>) {
   const asks: Asks = {
     name: { kind: 'words', label: 'Name', start: `${garment.name}, tried on` },
     ...TRY_ON_ASKS,

@@ -4,6 +4,7 @@ import type { Asks } from './asks.ts';
 import type { PartProps } from './describe.tsx';
 import type { Written } from './drafts.ts';
 import { NotThere } from './head.tsx';
+import { type PartAt, partAt } from './part-at.ts';
 import { PartFields } from './part-fields.tsx';
 import { PartFrame, toGarment } from './part-frame.tsx';
 import { usePart } from './use-part.ts';
@@ -21,24 +22,12 @@ const kindOf = (work: Work | undefined, written: Written): WorkKind | undefined 
   work?.kind ?? kinds.find((kind) => kind === written.kind);
 
 /** A work on a piece: new, or as it is, whoever brought it. */
-export function WorkPage({ session, garment: id, part }: PartProps) {
-  const outfit = session.outfit.value;
-  const garment = outfit?.garments.find((one) => one.id === id);
-  const work = garment?.works.find((one) => one.id === part);
-  if (!outfit || !garment) return <NotThere session={session} what="This garment is not in the outfit" />;
-  if (part !== undefined && !work)
-    return <NotThere session={session} what="This work is not there any more" />;
-  return <WorkForm {...{ session, outfit, garment, work }} />;
+export function WorkPage({ session, garment, part }: PartProps) {
+  const at = partAt(session, garment, 'works', part);
+  return typeof at === 'string' ? <NotThere session={session} what={at} /> : <WorkForm {...at} />;
 }
 
-function WorkForm({
-  session,
-  outfit,
-  garment,
-  work,
-}: Pick<Parameters<typeof PartFrame>[0], 'session' | 'outfit' | 'garment'> & {
-  readonly work: Work | undefined;
-}) {
+function WorkForm({ session, outfit, garment, part: work }: PartAt<'works'>) {
   const asksOf = (written: Written): Asks => {
     const kind = kindOf(work, written);
     if (!kind) return {};

@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inches, mm, nm } from '../../../src/length/length.ts';
-import { cornersOf, edgeSpelled, moveCorner, readCorners } from '../../../src/outfit/changing/own-corners.ts';
+import {
+  cornersOf,
+  edgeSpelled,
+  moveCorners,
+  readCorners,
+} from '../../../src/outfit/changing/own-corners.ts';
 import { ownOutline } from '../../../src/outfit/changing/own-piece.ts';
 import { point } from '../../../src/outfit/units/rectangle.ts';
 import { edgeLengths } from '../../../src/shape/measure.ts';
@@ -57,13 +62,14 @@ describe('moving a corner', () => {
     if (!made.ok) throw new Error('no box');
     return made.value;
   };
-  const move = (edge: string, x: number, y: number) => moveCorner(box('6', '4'), edge, point(nm(x), nm(y)));
+  const move = (edge: string, x: number, y: number) =>
+    moveCorners(box('6', '4'), new Map([[edge, point(nm(x), nm(y))]]));
 
   test('moves that corner and no other, and the outline stays closed', () => {
     fc.assert(
       fc.property(fc.integer({ min: 10, max: 400 }), fc.integer({ min: -50, max: 90 }), (x, y) => {
         const moved = move('side', mm(x), mm(y));
-        if (!moved.ok) throw new Error(moved.error);
+        if (!moved.ok) throw new Error(JSON.stringify(moved.error));
         expect(cornersOf(moved.value).map(({ edge, at }) => [edge, at.x, at.y])).toEqual([
           ['upper', 0, 0],
           ['side', mm(x), mm(y)],
@@ -87,8 +93,8 @@ describe('moving a corner', () => {
     if (!made.ok) throw new Error('no circle');
     const corner = cornersOf(made.value).find(({ edge }) => edge === 'outer');
     if (!corner) throw new Error('no corner');
-    const moved = moveCorner(made.value, 'outer', point(nm(corner.at.x + mm(5)), corner.at.y));
-    if (!moved.ok) throw new Error(moved.error);
+    const moved = moveCorners(made.value, new Map([['outer', point(nm(corner.at.x + mm(5)), corner.at.y)]]));
+    if (!moved.ok) throw new Error(JSON.stringify(moved.error));
     const [was, now] = [made.value, moved.value].map((one) => one.edges.find(({ name }) => name === 'outer'));
     const [a, b] = [was?.segments[0], now?.segments[0]];
     if (a?.kind !== 'curve' || b?.kind !== 'curve') throw new Error('no curve');
@@ -107,6 +113,17 @@ describe('moving a corner', () => {
     ['side', -mm(300), mm(50), /crosses itself/],
   ])('%s to %d, %d is refused', (edge, x, y, says) => {
     const moved = move(edge, x, y);
-    expect(moved.ok ? '' : moved.error).toMatch(says);
+    expect(moved.ok ? [] : moved.error).toEqual([{ edge, say: expect.stringMatching(says) }]);
+  });
+
+  test('all corners can be moved together, though none of them could stand there alone', () => {
+    const outline = box('6', '4');
+    const down = new Map(cornersOf(outline).map(({ edge, at }) => [edge, point(at.x, nm(at.y + mm(500)))]));
+    const moved = moveCorners(outline, down);
+    if (!moved.ok) throw new Error(JSON.stringify(moved.error));
+    expect(edgeLengths(moved.value)).toEqual(edgeLengths(outline));
+    expect(moved.value.start).toEqual(point(nm(0), mm(500)));
+    const [first] = down;
+    expect(first && moveCorners(outline, new Map([first])).ok).toBe(false);
   });
 });
