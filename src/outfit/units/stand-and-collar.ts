@@ -7,7 +7,8 @@ import { bad, good } from '../../length/result.ts';
 import { COLLAR_ALLOWANCE, edgeOn, layers, NECK_PLACE, proposeAllowance, turnedSeam } from './collar.ts';
 import { runOf } from './runs.ts';
 import { bend } from './sketch.ts';
-import { LEAVE_TOP_OPEN, proposeClosing, STAND_FIELDS, standFor } from './stand.ts';
+import { proposeClosing, standFor } from './stand.ts';
+import { STAND_FIELDS } from './stand-fields.ts';
 import { fallOutline } from './stand-outline.ts';
 import { STIFFENING, stiffeningOf } from './stiffening.ts';
 import { unit } from './unit.ts';
@@ -104,7 +105,6 @@ export const standAndCollar = unit({
           'Trim the under layer a thread smaller round its outer edge, so that the seam rolls under.',
           practice,
         ),
-        ...(values.closing === 'buttoned' ? [advise(LEAVE_TOP_OPEN, practice)] : []),
       ],
       assumed: ['The fall ends at the centre front; both its layers are basted to the stand together.'],
     });

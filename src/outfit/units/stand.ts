@@ -9,7 +9,7 @@ import type { Chain, Garment, Join, Piece, Work } from '../outfit.ts';
 import { holesOf } from '../piece-holes.ts';
 import { bothHalves, edgeOn, layers } from './collar.ts';
 import { joinOf } from './parts.ts';
-import type { Run } from './runs.ts';
+import { type Run, runOf } from './runs.ts';
 import { standOutline } from './stand-outline.ts';
 import { stiffeningOf } from './stiffening.ts';
 import type { EdgesPlaced, Proposal } from './unit.ts';
@@ -17,43 +17,14 @@ import type { EdgesPlaced, Proposal } from './unit.ts';
 /** A band no higher than this stands under a chin. */
 const HIGHEST = inches(4);
 
-/** Fields of a band that stands round the neck. */
-export const STAND_FIELDS = {
-  closing: {
-    kind: 'choice',
-    label: 'In front',
-    options: [
-      { value: 'meets', label: 'its ends meet at the centre front' },
-      { value: 'buttoned', label: 'goes over the lap and is buttoned' },
-    ],
-    start: 'meets',
-  },
-  rise: {
-    kind: 'length',
-    usual: true,
-    label: 'Rise in front',
-    means: 'How much its ends curve up, so that it leans to the neck; 0 for a straight band.',
-    start: { in: '1/2', mm: '12' },
-  },
-  diameter: {
-    kind: 'length',
-    usual: true,
-    label: 'Button across',
-    means: 'Where it is buttoned.',
-    start: { in: '1/2', mm: '11.5' },
-  },
-  thickness: { kind: 'length', usual: true, label: 'Button thick', start: { in: '1/8', mm: '2.5' } },
-  top: {
-    kind: 'choice',
-    usual: true,
-    label: 'On top',
-    options: [
-      { value: 'left', label: 'the left front' },
-      { value: 'right', label: 'the right front' },
-    ],
-    start: 'left',
-  },
-} as const;
+/** The top of a front band that is closed as far as the centre front, where there is one. */
+const closedTop = (garment: Garment, piece: string): string | undefined => {
+  const bands = garment.works.flatMap((work) =>
+    work.kind === 'folded-band' && work.on === piece ? [work.id] : [],
+  );
+  return garment.works.find((work) => work.kind === 'own' && bands.some((band) => work.id === `${band}-top`))
+    ?.name;
+};
 
 /** The edge across the top of the lap, beside the end of a neck run. */
 function lapBeside(
@@ -74,14 +45,19 @@ function lapBeside(
   };
 }
 
-/** Buttoned, where the front has a lap to button it over. */
-export const proposeClosing = (
+/** Buttoned where the front has a lap, unless the top of its band is closed already. */
+export function proposeClosing(
   garment: Garment,
   at: EdgesPlaced | undefined,
-): Readonly<{ closing?: Proposal }> =>
-  at && lapBeside(garment, at.chain)
-    ? { closing: { value: 'buttoned', because: 'The front has a lap', source: practice } }
-    : {};
+): Readonly<{ closing?: Proposal }> {
+  const piece = at?.chain[0]?.piece;
+  if (!at || piece === undefined || !lapBeside(garment, runOf(garment, at.chain).chain)) return {};
+  const closing: Proposal =
+    closedTop(garment, piece) === undefined
+      ? { value: 'buttoned', because: 'The front has a lap', source: practice }
+      : { value: 'meets', because: 'The front band is closed up to the centre front', source: practice };
+  return { closing };
+}
 
 /** A standing band as it is put together; its layers are not yet sewn to each other. */
 export interface StandMade {
@@ -128,6 +104,11 @@ export function standFor(told: {
   if (closing === 'buttoned' && !lap) {
     const cure = 'Give the front a lap beyond its centre line, or let the ends meet.';
     return bad(refusal('closing', 'There is no lap beside this neck edge to button it over.', cure));
+  }
+  const closed = lap && closedTop(garment, lap.chain[0]?.piece ?? '');
+  if (closed !== undefined) {
+    const cure = 'Leave the top of that band for the stand, or let the ends meet.';
+    return bad(refusal('closing', `There is no room over the lap: its top is sewn up (${closed}).`, cure));
   }
   const half = times(run.length, 1 / 2);
   if (half <= 0) return bad(refusal('at.neck', 'This edge has no length.', 'Choose an edge with one.'));
@@ -195,6 +176,3 @@ export function standFor(told: {
   const upper = front ? (edgeLengths(front.outline).get('upper') ?? half) : half;
   return good({ outer, inner, pieces, works, neck, upper });
 }
-
-/** What to know about a band that is buttoned. */
-export const LEAVE_TOP_OPEN = 'Leave the top of a front band open: the standing band closes it.';

@@ -1,10 +1,9 @@
-import { advise } from '../../cloth/advice.ts';
-import { practice } from '../../cloth/source.ts';
 import { good } from '../../length/result.ts';
 import { COLLAR_ALLOWANCE, NECK_PLACE, proposeAllowance, turnedSeam } from './collar.ts';
 import { runOf } from './runs.ts';
 import { bend } from './sketch.ts';
-import { LEAVE_TOP_OPEN, proposeClosing, STAND_FIELDS, standFor } from './stand.ts';
+import { proposeClosing, standFor } from './stand.ts';
+import { STAND_FIELDS } from './stand-fields.ts';
 import { STIFFENING } from './stiffening.ts';
 import { unit } from './unit.ts';
 
@@ -56,7 +55,6 @@ export const standingBand = unit({
       pieces,
       works,
       joins: [seam, neck],
-      advice: values.closing === 'buttoned' ? [advise(LEAVE_TOP_OPEN, practice)] : [],
     });
   },
   sketch: [

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { spell } from '../../../src/outfit/chains.ts';
+import { buttonBand } from '../../../src/outfit/units/button-band.ts';
 import { standingBand } from '../../../src/outfit/units/standing-band.ts';
 import { forced } from '../../order/make.ts';
 import { built, differsBy, put, refusedAt, soundOrder } from './made-of.ts';
@@ -47,6 +48,17 @@ describe('a standing band', () => {
     }));
     expect(built(plain, standingBand, { at }).works.map(({ kind }) => kind)).not.toContain('buttonholes');
     expect(refusedAt(plain, standingBand, { at, entries: { closing: 'buttoned' } })).toEqual(['closing']);
+  });
+
+  test('meets where the top of a front band is closed, and goes over one that was left for it', () => {
+    const banded = (end: string) =>
+      put(plainBody(), buttonBand, { at: { opening: ['front.opening'] }, entries: { end } });
+    const closing = (end: string) => built(banded(end), standingBand, { at }).proposed.closing?.value;
+    expect([closing('closed'), closing('open')]).toEqual(['meets', 'buttoned']);
+    const entries = { closing: 'buttoned' };
+    expect(refusedAt(banded('closed'), standingBand, { at, entries })).toEqual(['closing']);
+    expect(refusedAt(banded('open'), standingBand, { at, entries })).toEqual([]);
+    soundOrder(put(banded('open'), standingBand, { at }));
   });
 
   test('says what cannot be sewn, at its field', () => {
