@@ -36,9 +36,7 @@ describe.each(names)('%s', (name) => {
   });
 
   test('has edges that fit each other', () => {
-    const fits = outfit.garments.flatMap((garment) =>
-      lengthsFit(outfit, garment, { unit: 'mm', step: 1 }),
-    );
+    const fits = outfit.garments.flatMap((garment) => lengthsFit(outfit, garment, { unit: 'mm', step: 1 }));
     expect(fits.length).toBeGreaterThan(0);
     const off = fits.filter(({ within }) => !within);
     expect(off.map(({ say }) => say)).toEqual([]);
