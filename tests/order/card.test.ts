@@ -35,6 +35,12 @@ const panel = {
   ],
 };
 
+/** The same as half of a piece that is cut on the fold. */
+const onFold = {
+  ...panel,
+  edges: panel.edges.map((edge) => (edge.name === 'left' ? { ...edge, name: 'fold' } : edge)),
+};
+
 /** A single panel with these works, in a cloth that stands 150 °C. */
 const onePanel = (
   works: Raw[],
@@ -71,7 +77,7 @@ const onePanel = (
             cloth: 'lawn',
             cut: more.cut ?? 'one',
             allowance: '1/2 in',
-            outline: panel,
+            outline: more.cut === 'fold' ? onFold : panel,
           },
           ...(more.pieces ?? []),
         ],
@@ -160,24 +166,24 @@ describe('counts', () => {
 });
 
 describe('gathers', () => {
+  const strip = {
+    id: 'strip',
+    name: 'Strip',
+    cloth: 'lawn',
+    cut: 'one',
+    allowance: '1/2 in',
+    outline: {
+      unit: 'in',
+      start: [0, 0],
+      edges: [
+        { name: 'top', to: [20, 0] },
+        { name: 'end', to: [20, 3] },
+        { name: 'lower', to: [0, 3] },
+        { name: 'start', to: [0, 0] },
+      ],
+    },
+  };
   test('are quartered on the strip and on its place', () => {
-    const strip = {
-      id: 'strip',
-      name: 'Strip',
-      cloth: 'lawn',
-      cut: 'one',
-      allowance: '1/2 in',
-      outline: {
-        unit: 'in',
-        start: [0, 0],
-        edges: [
-          { name: 'top', to: [20, 0] },
-          { name: 'end', to: [20, 3] },
-          { name: 'lower', to: [0, 3] },
-          { name: 'start', to: [0, 0] },
-        ],
-      },
-    };
     const of = onePanel([{ kind: 'gather', on: 'strip', edge: 'top', marker: 'chalk', divide: 4 }], {
       pieces: [strip],
       joins: [{ id: 'j', name: 'Frill seam', this: ['panel.hem'], to: ['strip.top'], depth: '1/2 in' }],
@@ -189,6 +195,19 @@ describe('gathers', () => {
       [2, 4, 6],
     ]);
     expect(advice[0]?.say).toContain('2.5 times');
+  });
+
+  test('on an edge at the fold have all of it for their place, named once or as two halves', () => {
+    for (const hem of [['panel.hem'], ['panel.hem', 'other:panel.hem']]) {
+      const of = onePanel([{ kind: 'gather', on: 'strip', edge: 'top', marker: 'chalk', divide: 4 }], {
+        cut: 'fold',
+        pieces: [strip],
+        joins: [{ id: 'j', name: 'Frill seam', this: hem, to: ['strip.top'], depth: '1/2 in' }],
+      });
+      const { readout } = card(of, 'g/w0/mark');
+      if (readout.kind !== 'marks') throw new Error(readout.kind);
+      expect(readout.sets[1]?.marks.map((m) => toInches(m.at))).toEqual([4, 8, 12]);
+    }
   });
 });
 

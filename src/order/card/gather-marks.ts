@@ -1,6 +1,7 @@
 import { advise } from '../../cloth/advice.ts';
 import { practice } from '../../cloth/source.ts';
 import { add, type Length, nm, times, zero } from '../../length/length.ts';
+import { edgeName, FOLD } from '../../outfit/chains.ts';
 import type { Chain, EdgeRef } from '../../outfit/outfit.ts';
 import { edgeLengths } from '../../shape/measure.ts';
 import type { MarkSet } from '../card-types.ts';
@@ -29,15 +30,16 @@ export function placeOf(
   return undefined;
 }
 
-/** Length of a chain along the seam line. */
+/** Length of a chain along the seam line. An edge at the fold that is named by itself counts with its mirror image. */
 export function chainLength(on: CardSubject, chain: Chain): Length {
   let length = zero;
   for (const ref of chain) {
     const piece = on.looked.pieces.get(ref.piece);
     if (!piece) continue;
     const one = edgeLengths(piece.outline).get(ref.edge) ?? zero;
+    const whole = chain.some((one) => one.other !== ref.other && edgeName(one) === edgeName(ref));
     const overFold =
-      on.looked.beside.get(`${ref.piece}.${ref.edge}`)?.includes('fold') && piece.cut === 'fold';
+      piece.cut === 'fold' && !whole && on.looked.beside.get(edgeName(ref))?.includes(FOLD) === true;
     length = add(length, overFold ? times(one, 2) : one);
   }
   return length;
