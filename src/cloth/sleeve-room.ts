@@ -11,7 +11,7 @@ export const HAND_EASE: Sourced<Length> = { value: inches(3, 4), source: practic
 /** A band or an elastic that lies round the arm is looser than the arm by this much. */
 export const BAND_EASE: Sourced<Length> = { value: inches(1), source: practice };
 /** The lower edge of a sleeve that is set into a cuff is wider than the wrist by this much. */
-export const CUFF_FULL: Sourced<Length> = { value: inches(5), source: practice };
+export const CUFF_FULL: Sourced<Length> = { value: inches(3), source: practice };
 /** A casing is turned deeper than its elastic is wide by this much. */
 export const CASING_ROOM: Sourced<Length> = { value: inches(1, 4), source: practice };
 /**

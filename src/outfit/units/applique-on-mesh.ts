@@ -8,6 +8,7 @@ import { asked, usually } from './length-field.ts';
 import { ovalOutline } from './oval-outline.ts';
 import { pieceOf, stepOf } from './parts.ts';
 import { eachOf } from './runs.ts';
+import { sizesFit } from './sizes-fit.ts';
 import type { SketchLine } from './sketch.ts';
 import { curve, line } from './sketch-lines.ts';
 import { small } from './sleeve-made.ts';
@@ -94,20 +95,12 @@ export const appliqueOnMesh = unit({
     curve('fullness', 46, 53, 54, 54, 58, 58, 60, 62),
   ],
   build: ({ values, at, cloth, id, name }) => {
+    const wrong = sizesFit(values, ['wide', 'high', 'spare']);
+    if (wrong) return bad(wrong);
     const { motifs, wide, high, backing, mesh, spare } = values;
     const { piece } = at.piece;
     if (!(Number.isInteger(motifs) && motifs >= 1 && motifs <= 100))
       return bad(refusal('motifs', 'This is not a number of motifs.', 'Give a whole number from 1 to 100.'));
-    for (const [field, size] of Object.entries({ wide, high }))
-      if (size <= 0) return bad(refusal(field, 'The motif has no size.', 'Give a measure above zero.'));
-    if (spare <= 0)
-      return bad(
-        refusal(
-          'spare',
-          'The first stitching would run off the cloth.',
-          'Give something above zero; it is trimmed later.',
-        ),
-      );
     const on = eachOf(piece.cut, piece.name);
     const many = motifs === 1 ? 'the motif' : `the ${motifs} motifs`;
     const sides = piece.cut === 'pair' ? 2 : 1;
@@ -153,7 +146,7 @@ export const appliqueOnMesh = unit({
       pieces: [
         pieceOf({
           id: id(),
-          name: `${name}, motif`,
+          name: `Motif of the ${small(name)}`,
           cloth: cloth.main.id,
           cut: piece.cut === 'pair' ? 'pair' : 'one',
           allowance: spare,

@@ -3,7 +3,6 @@ import { latticeBeads, SPARE_BEADS } from '../../cloth/beads.ts';
 import { LATTICE_ANGLE } from '../../cloth/lattice-panel.ts';
 import { refusal } from '../../cloth/refusal.ts';
 import { geometry } from '../../cloth/source.ts';
-import { inBothRules } from '../../length/both-rules.ts';
 import { mm, times } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { flattenOutline } from '../../shape/flatten.ts';
@@ -11,6 +10,7 @@ import { boundingBox } from '../../shape/measure.ts';
 import type { Work } from '../outfit.ts';
 import { latticeOf } from '../piece-lattice.ts';
 import { asked, usually } from './length-field.ts';
+import { sizesFit } from './sizes-fit.ts';
 import type { SketchLine } from './sketch.ts';
 import { line } from './sketch-lines.ts';
 import { small } from './sleeve-made.ts';
@@ -20,6 +20,10 @@ import { unit } from './unit.ts';
 const USUAL_ANGLE = 60;
 /** About so wide a diamond reads from the seats and takes a bead or two a side at the least. */
 const DIAMOND = mm(75);
+
+/** A length of thread as it is bought. */
+const inMetres = (thread: number): string =>
+  `${Math.ceil(thread / 1e9)} m (${Math.ceil(thread / 1e6 / 914.4)} yd)`;
 
 /** More lines than this one way nobody sews. */
 const MOST_LINES = 1000;
@@ -119,6 +123,8 @@ export const beadedLattice = unit({
     clusterBead: 'clusterLong',
   },
   build: ({ values, at, marker, id, name }) => {
+    const wrong = sizesFit(values, ['long', 'spacing', 'clusterLong']);
+    if (wrong) return bad(wrong);
     const { kind, long, spacing, angle, cluster, clusterLong } = values;
     const { piece } = at.piece;
     const [least, most] = LATTICE_ANGLE.value;
@@ -126,8 +132,6 @@ export const beadedLattice = unit({
       return bad(
         refusal('angle', 'The lines would hardly cross.', 'Give from 5 to 85 degrees; 45 makes squares.'),
       );
-    if (spacing <= 0)
-      return bad(refusal('spacing', 'The lines have no spacing.', 'Give a spacing above zero.'));
     const { left, top, right, bottom } = boundingBox(flattenOutline(piece.outline));
     if (right - left + bottom - top > spacing * MOST_LINES)
       return bad(refusal('spacing', 'The lines are too close to sew.', 'Give a wider spacing.'));
@@ -170,7 +174,7 @@ export const beadedLattice = unit({
     const { alongLines, inClusters, toBuy, thread, assumed } = counted.value;
     const number = (n: number): string => String(n * both).replace(/\B(?=(\d{3})+$)/g, ' ');
     const clusters = inClusters === 0 ? '' : `, and ${number(inClusters)} at the crossings`;
-    const say = `${number(alongLines)} ${small(called)} along the lines${clusters}, on ${both === 2 ? 'both sides of ' : ''}the ${small(piece.name)}; ${inBothRules(times(thread, both))} of thread.`;
+    const say = `${number(alongLines)} ${small(called)} along the lines${clusters}, on ${both === 2 ? 'both sides of ' : ''}the ${small(piece.name)}; ${inMetres(thread * both)} of thread.`;
     return good({
       works: [work],
       advice: [

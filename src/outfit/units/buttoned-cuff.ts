@@ -11,6 +11,7 @@ import { gathersInto } from './gathers-into.ts';
 import { asked, usually } from './length-field.ts';
 import { joinOf, pieceOf } from './parts.ts';
 import { runOf } from './runs.ts';
+import { sizesFit } from './sizes-fit.ts';
 import { curve, line } from './sketch-lines.ts';
 import { edgeOf, small } from './sleeve-made.ts';
 import { turnedUp } from './turned-up.ts';
@@ -69,6 +70,12 @@ export const buttonedCuff = unit({
     measures.wrist ? { wrist: { value: measures.wrist, because: 'As measured', source: practice } } : {},
   blame: { closes: 'overlap' },
   build: ({ values, at, cloth, marker, garment, id, name }) => {
+    const wrong = sizesFit(
+      values,
+      ['wrist', 'depth', 'diameter', 'thickness', 'allowance'],
+      ['ease', 'overlap'],
+    );
+    if (wrong) return bad(wrong);
     const { wrist, ease, depth, overlap, buttons, diameter, thickness, stiffening, allowance } = values;
     const run = runOf(garment, at.lower.chain);
     const taken = turnedUp(garment, run.chain, 'lower');
@@ -89,7 +96,7 @@ export const buttonedCuff = unit({
     const layer = (part: string, which: string) =>
       pieceOf({
         id: id(part),
-        name: `${name}, ${which}`,
+        name: `${which} ${small(name)}`,
         cloth: cloth.main.id,
         cut: run.cut,
         unit: id(),
@@ -118,7 +125,7 @@ export const buttonedCuff = unit({
     const sewn = (piece: string): Chain =>
       ['lap', 'front-end', 'lower', 'back-end'].map((edge) => edgeOf(piece, edge));
     return good({
-      pieces: [layer('outer', 'outer layer'), layer('inner', 'inner layer')],
+      pieces: [layer('outer', 'Outer'), layer('inner', 'Inner')],
       works: [
         ...gathersInto(garment, run.chain, fullness, { id, name, marker }),
         ...stiff,

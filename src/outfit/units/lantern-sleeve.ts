@@ -9,6 +9,7 @@ import type { Outline, Point, Segment } from '../../shape/outline.ts';
 import { asked, usually } from './length-field.ts';
 import { joinOf, pieceOf } from './parts.ts';
 import { point, straight } from './rectangle.ts';
+import { sizesFit } from './sizes-fit.ts';
 import { curve, line } from './sketch-lines.ts';
 import { ARMHOLE, HELD_BY, SETTING, SLEEVE_USUAL } from './sleeve-fields.ts';
 import { easeWork, edgeOf, sleeveParts, small } from './sleeve-made.ts';
@@ -86,6 +87,12 @@ export const lanternSleeve = unit({
   },
   blame: { narrow: 'lower', side: 'toSeam' },
   build: ({ values, at, cloth, garment, id, name }) => {
+    const wrong = sizesFit(
+      values,
+      ['length', 'toSeam', 'widest', 'lower', 'wide', 'hem', 'elastic', 'cuffDepth', 'allowance'],
+      ['ease', 'opening'],
+    );
+    if (wrong) return bad(wrong);
     const { held, length, toSeam, widest, lower, ends, wide, ease, allowance, cuffDepth } = values;
     const put = setInto(held, at.armhole);
     if (!put.ok) return put;
@@ -116,6 +123,7 @@ export const lanternSleeve = unit({
       pieces: [id(), id('lower')],
       top: armhole ? 'cap' : 'upper',
       armhole,
+      between: [id('widest')],
       gathered: false,
     });
     const panel = { cut: 'pair', allowance } as const;
@@ -125,7 +133,7 @@ export const lanternSleeve = unit({
         pieceOf({
           ...panel,
           id: id(),
-          name: `${name}, upper part`,
+          name: `Upper ${small(name)}`,
           cloth: cloth.main.id,
           marks: shoulderMark(cap?.value),
           outline: upperPanel(upper.value, cap?.value),
@@ -133,7 +141,7 @@ export const lanternSleeve = unit({
         pieceOf({
           ...panel,
           id: id('lower'),
-          name: `${name}, lower part`,
+          name: `Lower ${small(name)}`,
           cloth: cloth.lower.id,
           outline: lowerPanel(under.value),
         }),

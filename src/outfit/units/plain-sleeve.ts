@@ -2,9 +2,10 @@ import { CAP_EASE, CUFF_FULL, HAND_EASE, sleeveWide } from '../../cloth/sleeve-r
 import { geometry, practice } from '../../cloth/source.ts';
 import { inBothRules } from '../../length/both-rules.ts';
 import { add, longest, nm, zero } from '../../length/length.ts';
-import { good } from '../../length/result.ts';
+import { bad, good } from '../../length/result.ts';
 import { asked, usually } from './length-field.ts';
 import { pieceOf } from './parts.ts';
+import { sizesFit } from './sizes-fit.ts';
 import { curve, line } from './sketch-lines.ts';
 import { SETTING, SLEEVE_USUAL } from './sleeve-fields.ts';
 import { easeWork, sleeveParts } from './sleeve-made.ts';
@@ -93,6 +94,12 @@ export const plainSleeve = unit({
     };
   },
   build: ({ values, at, cloth, garment, id, name }) => {
+    const wrong = sizesFit(
+      values,
+      ['length', 'wide', 'lower', 'hem', 'cuffDepth', 'allowance'],
+      ['ease', 'opening'],
+    );
+    if (wrong) return bad(wrong);
     const { length, wide, lower, ends, setting, ease, hem, cuffDepth, opening, allowance } = values;
     const cap = capFor(garment, at.armhole, { wide, ease, fullness: 1 });
     if (!cap.ok) return cap;

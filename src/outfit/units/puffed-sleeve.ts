@@ -1,11 +1,11 @@
 import { cuff } from '../../cloth/cuffs.ts';
-import { refusal } from '../../cloth/refusal.ts';
 import { sleeveWide } from '../../cloth/sleeve-room.ts';
 import { practice } from '../../cloth/source.ts';
 import { add, nm, times, zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { asked, usually } from './length-field.ts';
 import { pieceOf } from './parts.ts';
+import { fullnessFits, sizesFit } from './sizes-fit.ts';
 import { wave } from './sketch.ts';
 import { curve, line } from './sketch-lines.ts';
 import { sleeveBand } from './sleeve-band.ts';
@@ -82,6 +82,15 @@ export const puffedSleeve = unit({
   },
   blame: { wrist: 'arm', ease: 'bandEase', depth: 'bandDepth', sleeve: 'lowerFullness', closes: 'ends' },
   build: ({ values, at, cloth, marker, garment, id, name }) => {
+    const wrong =
+      sizesFit(
+        values,
+        ['length', 'arm', 'wide', 'bandDepth', 'hand', 'elastic', 'cuffDepth', 'allowance'],
+        ['puff', 'bandEase', 'opening'],
+      ) ??
+      fullnessFits(values.fullness) ??
+      fullnessFits(values.lowerFullness, 'lowerFullness');
+    if (wrong) return bad(wrong);
     const {
       held,
       length,
@@ -99,9 +108,6 @@ export const puffedSleeve = unit({
     const put = setInto(held, at.armhole);
     if (!put.ok) return put;
     const armhole = put.value;
-    for (const [field, times] of Object.entries({ fullness, lowerFullness }))
-      if (!(times >= 1 && times <= 6))
-        return bad(refusal(field, 'Cloth cannot be gathered so.', 'Give 1 to 6; 1 1/2 is usual.'));
     const round = add(arm, bandEase);
     const top = times(wide, fullness);
     const cap = armhole && capFor(garment, armhole, { wide: top, ease: zero, fullness });

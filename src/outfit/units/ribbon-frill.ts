@@ -1,5 +1,4 @@
 import { advise } from '../../cloth/advice.ts';
-import { isFullness } from '../../cloth/gathers.ts';
 import { refusal } from '../../cloth/refusal.ts';
 import { practice } from '../../cloth/source.ts';
 import { inBothRules } from '../../length/both-rules.ts';
@@ -10,6 +9,7 @@ import { joinOf, pieceOf, stepOf } from './parts.ts';
 import { chainLength } from './place.ts';
 import { rectangle } from './rectangle.ts';
 import { eachOf, runOf } from './runs.ts';
+import { fullnessFits, sizesFit } from './sizes-fit.ts';
 import { wave } from './sketch.ts';
 import { curve } from './sketch-lines.ts';
 import { timesField } from './sleeve-fields.ts';
@@ -55,17 +55,14 @@ export const ribbonFrill = unit({
     curve('shape', 68, 63, 74, 76, 68, 88, 62, 99),
   ],
   build: ({ values, at, cloth, marker, garment, id, name }) => {
+    const wrong =
+      sizesFit(values, ['depth', 'ribbon', 'allowance'], ['below', 'tie']) ?? fullnessFits(values.fullness);
+    if (wrong) return bad(wrong);
     const { depth, fullness, ribbon, below, tie, allowance } = values;
     const { join } = at.seam;
     // Where one side is stretched to the other, the frill is as long as the longer one.
     const side = longer(chainLength(garment, join.to), at.seam.length) ? join.to : join.this;
     const run = runOf(garment, side);
-    for (const [field, size] of Object.entries({ depth, ribbon, allowance }))
-      if (size <= 0) return bad(refusal(field, 'This has no width.', 'Give a measure above zero.'));
-    for (const [field, size] of Object.entries({ below, tie }))
-      if (size < 0) return bad(refusal(field, 'This is below zero.', 'Give zero or more.'));
-    if (!isFullness(fullness) || fullness > 6)
-      return bad(refusal('fullness', 'A frill cannot be gathered so.', 'Give 1 to 6; 2 is usual.'));
     const tape = casingFor(ribbon);
     if (!longer(depth, add(below, tape))) {
       const cure = `Give a deeper frill than ${inBothRules(add(below, tape), 'up')}, or a narrower ribbon.`;

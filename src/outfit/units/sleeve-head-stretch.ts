@@ -8,6 +8,7 @@ import { asked, usually } from './length-field.ts';
 import { gateOf, joinOf, pieceOf } from './parts.ts';
 import { rectangle } from './rectangle.ts';
 import { runOf } from './runs.ts';
+import { sizesFit } from './sizes-fit.ts';
 import type { SketchLine } from './sketch.ts';
 import { curve, line } from './sketch-lines.ts';
 import { casingFor, edgeOf, small } from './sleeve-made.ts';
@@ -58,12 +59,13 @@ export const sleeveHeadStretch = unit({
     measures['upper-arm']
       ? { arm: { value: measures['upper-arm'], because: 'As measured', source: practice } }
       : {},
-  build: ({ values: { arm, depth, elastic, allowance }, at, cloth, marker, garment, id, name }) => {
+  build: ({ values, at, cloth, marker, garment, id, name }) => {
+    const wrong = sizesFit(values, ['arm', 'depth', 'elastic', 'allowance']);
+    if (wrong) return bad(wrong);
+    const { arm, depth, elastic, allowance } = values;
     const run = runOf(garment, at.top.chain);
     const taken = turnedUp(garment, run.chain, 'top');
     if (taken) return bad(taken);
-    for (const [field, size] of Object.entries({ arm, depth, elastic }))
-      if (size <= 0) return bad(refusal(field, 'This has no size.', 'Give a measure above zero.'));
     const less = reductions({ gauge: gaugeOf(cloth.main.stretch) });
     if (!less.ok) return bad({ ...less.error, field: 'cloth.main' });
     const round = reduced(arm, less.value.round);

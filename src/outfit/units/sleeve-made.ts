@@ -32,6 +32,8 @@ export interface SleeveMade {
   readonly elastic: Length;
   readonly hem: Length;
   readonly opening: Length;
+  /** Ids of the seams between its pieces that are tacked with it for a try-on. */
+  readonly between?: readonly string[];
   /** True where the cap is gathered into its armhole. */
   readonly gathered: boolean;
 }
@@ -124,7 +126,7 @@ export function sleeveParts(made: SleeveMade): {
       to: pieces.map((piece) => edgeOf(piece, 'back-seam')),
       depth: allowance,
       closes: true,
-      tacked: flat,
+      tacked: flat || (!armhole && ends === 'band'),
       finish: 'overlock',
       ...(ends === 'cuff' && opening > 0
         ? { stopsAt: `the opening, ${inBothRules(opening)} above the lower edge` }
@@ -176,7 +178,7 @@ export const easeWork = ({ id, name }: Pick<SleeveMade, 'id' | 'name'>, ease: Le
           when: 'flat',
           steps: [
             stepOf(
-              `Sew a row of long stitches over the upper half of the cap, in the allowance, and ease in ${inBothRules(ease)} without a pucker`,
+              `Sew a row of long stitches over the upper half of each cap, in the allowance, and ease in ${inBothRules(ease)} without a pucker`,
               'machine',
               6,
             ),

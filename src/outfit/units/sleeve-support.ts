@@ -1,6 +1,8 @@
 import { geometry } from '../../cloth/source.ts';
 import type { Length } from '../../length/length.ts';
+import { bad } from '../../length/result.ts';
 import { usually } from './length-field.ts';
+import { fullnessFits, sizesFit } from './sizes-fit.ts';
 import { wave } from './sketch.ts';
 import { curve, line } from './sketch-lines.ts';
 import { timesField } from './sleeve-fields.ts';
@@ -74,6 +76,9 @@ export const sleeveSupport = unit({
   },
   blame: { length: 'long', part: 'fullness' },
   build: ({ values, at, cloth, marker, garment, id, name }) => {
+    const wrong =
+      sizesFit(values, ['depth', 'top', 'bottom', 'long', 'allowance']) ?? fullnessFits(values.fullness);
+    if (wrong) return bad(wrong);
     const told = { ...values, id, name, garment, marker, sleeve: at.sleeve.piece, cloth: cloth.main.id };
     return values.kind === 'strip' ? supportStrip(told) : supportInner(told);
   },

@@ -25,12 +25,12 @@ export function setInTry({ id, name, garment, setting, gathered }: SleeveMade, a
 }
 
 /** A detached sleeve is tacked up for its try-on and taken apart again. */
-export const detachedTry = ({ id, name }: SleeveMade): Gate =>
+export const detachedTry = ({ id, name, ends, between = [] }: SleeveMade): Gate =>
   gateOf({
     id: id('try'),
     name: `${name}, tacked`,
-    after: [],
-    tack: [id('seam')],
+    // Gathers and band are in by then; without a band the pieces alone are tacked, before anything is done to them.
+    ...(ends === 'band' ? { after: [id('seam')] } : { after: [], tack: [...between, id('seam')] }),
     checks: [
       'The top edge goes round the arm where it will be worn, with its fullness',
       'The sleeve is long enough with the arm bent',

@@ -1,5 +1,4 @@
 import type { Advice } from '../../cloth/advice.ts';
-import { refusal } from '../../cloth/refusal.ts';
 import { stretchLeg as draft } from '../../cloth/stretch-leg.ts';
 import { legOfTwoCloths } from '../../cloth/stretch-leg-two-cloths.ts';
 import { bad, good } from '../../length/result.ts';
@@ -9,7 +8,9 @@ import { legJoins, legWorks } from './leg-joins.ts';
 import { FOOT_FIELDS, LEG_FIELDS, legField, legMeasures, legProposed } from './leg-measures.ts';
 import { usually } from './length-field.ts';
 import { gateOf, pieceOf } from './parts.ts';
+import { sizesFit } from './sizes-fit.ts';
 import { curve, line } from './sketch-lines.ts';
+import { small } from './sleeve-made.ts';
 import { gaugeOf } from './stretch-gauge.ts';
 import { unit } from './unit.ts';
 
@@ -22,7 +23,7 @@ const meeting = (outline: Outline): Outline => ({
 /** Legs of stretch cloth from waist to ankle or toes, of one cloth or of two that meet near the knee. */
 export const stretchLeg = unit({
   id: 'stretch-leg',
-  name: 'Stretch legs',
+  name: 'Stretch leg',
   tells: 'From the waist to the ankle or the toes, smaller than the body by what the cloth gives.',
   group: 'Legs',
   cloths: {
@@ -79,10 +80,10 @@ export const stretchLeg = unit({
   ],
   propose: ({ measures }) => legProposed(measures),
   build: ({ values, cloth, garment, id, name }) => {
-    const { of, elastic, hem, allowance } = values;
+    const { of, allowance } = values;
     const footed = values.footed === 'foot';
-    for (const [field, size] of Object.entries({ elastic, hem, allowance }))
-      if (size <= 0) return bad(refusal(field, 'This has no width.', 'Give a measure above zero.'));
+    const wrong = sizesFit(values, [...Object.keys(LEG_FIELDS), 'elastic', 'hem', 'allowance']);
+    if (wrong) return bad(wrong);
     const input = { measures: legMeasures(values, footed), gauge: gaugeOf(cloth.main.stretch), footed };
     const common = { cut: 'pair', allowance } as const;
     let pieces: readonly Piece[];
@@ -102,14 +103,14 @@ export const stretchLeg = unit({
         pieceOf({
           ...common,
           id: id(),
-          name: `${name}, upper part`,
+          name: `Upper ${small(name)}`,
           cloth: cloth.main.id,
           outline: meeting(upper.outline),
         }),
         pieceOf({
           ...common,
           id: id('lower'),
-          name: `${name}, lower part`,
+          name: `Lower ${small(name)}`,
           cloth: cloth.lower.id,
           outline: meeting(lower.outline),
         }),

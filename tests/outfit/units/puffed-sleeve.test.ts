@@ -51,6 +51,18 @@ describe('a puffed sleeve', () => {
     ).toEqual([]);
   });
 
+  test('is tried on basted where a band closes its lower edge, before elastic holds its top', () => {
+    expect(
+      forcedPairs(
+        put(bare(measured), puffedSleeve, called).outfit,
+        ['sleeve-band-seam/press', 'sleeve-seam/pin'],
+        ['sleeve-seam/baste', 'sleeve-try/fit'],
+        ['sleeve-try/fit', 'sleeve-seam/stitch'],
+        ['sleeve-seam/press', 'sleeve-upper-casing/turn'],
+      ),
+    ).toEqual([]);
+  });
+
   test('leaves its top to a stretch head, and its lower edge to a cuff', () => {
     const { garment } = put(bare(), puffedSleeve, { ...called, entries: { held: 'head', ends: 'cuff' } });
     expect(garment.works.map(({ id }) => id)).toEqual(['sleeve-opening']);
