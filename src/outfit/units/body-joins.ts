@@ -1,3 +1,4 @@
+import { type Refusal, refusal } from '../../cloth/refusal.ts';
 import type { Length } from '../../length/length.ts';
 import { piecesOf } from '../chains.ts';
 import type { Chain, Garment, Gate, Join, Piece, Work } from '../outfit.ts';
@@ -26,6 +27,23 @@ export const FRONT_PLACES = {
   side: { kind: 'edges', label: 'the front side', like: ['front.side', 'side'] },
 } as const satisfies Readonly<Record<string, PlaceAsked>>;
 
+/** What is wrong with a front that a back is to be sewn to: a facing or a lining of it, which is made up by itself. */
+export function notTheFront(at: {
+  readonly shoulder: EdgesPlaced;
+  readonly side: EdgesPlaced;
+}): Refusal | undefined {
+  for (const place of ['shoulder', 'side'] as const) {
+    const apart = at[place].pieces.find((piece) => piece.unit !== undefined);
+    if (apart)
+      return refusal(
+        `at.${place}`,
+        `The ${small(apart.name)} is made up by itself, so the back is not sewn to it.`,
+        'Choose the front alone.',
+      );
+  }
+  return undefined;
+}
+
 /** What is looked at when a body is tried on, the most basic first. */
 export const BODY_CHECKS: readonly string[] = [
   'It goes on and off without straining a seam',
@@ -50,7 +68,9 @@ export function joinedToFront(told: {
 }): { joins: readonly Join[]; gates: readonly Gate[] } {
   const { id, garment, at, depth, within = [] } = told;
   const front = new Set([...at.shoulder.pieces, ...at.side.pieces].map((piece) => piece.id));
-  const inFront = garment.joins.filter((join) => piecesOf(join).every((piece) => front.has(piece)));
+  const inFront = garment.joins.filter(
+    (join) => join.seam === 'plain' && piecesOf(join).every((piece) => front.has(piece)),
+  );
   const usual = { depth, finish: 'overlock' } as const;
   return {
     joins: [

@@ -108,6 +108,6 @@ export const circleSkirt = unit({
         edge: 'waist',
       }),
     );
-    return good({ ...made.value, works });
+    return good({ ...made.value, works: [...made.value.works, ...works] });
   },
 });

@@ -76,6 +76,6 @@ export const gatheredSkirt = unit({
               marker,
             }),
           );
-    return good({ ...made.value, works });
+    return good({ ...made.value, works: [...made.value.works, ...works] });
   },
 });

@@ -1,8 +1,8 @@
 import { zero } from '../../length/length.ts';
-import { good } from '../../length/result.ts';
+import { bad, good } from '../../length/result.ts';
 import { ALLOWANCE, HALF_BODY, HALF_BODY_USUAL } from './body-fields.ts';
 import { bodyFigures, PLAIN_BODY } from './body-figures.ts';
-import { FRONT_PLACES, joinedToFront, neckStay } from './body-joins.ts';
+import { FRONT_PLACES, joinedToFront, neckStay, notTheFront } from './body-joins.ts';
 import { wholeOutline } from './body-outlines.ts';
 import { agreeing } from './body-sheet.ts';
 import { torso } from './body-sketch.ts';
@@ -54,6 +54,8 @@ export const plainBack = unit({
     ...agreeing(garment, measures, PLAIN_BODY, at),
   }),
   build: ({ values, at, cloth, id, name, garment }) => {
+    const wrong = notTheFront(at);
+    if (wrong) return bad(wrong);
     const drawn = drawHalf(values, 'back', zero);
     if (!drawn.ok) return drawn;
     const piece = pieceOf({

@@ -1,8 +1,8 @@
 import { zero } from '../../length/length.ts';
-import { good } from '../../length/result.ts';
+import { bad, good } from '../../length/result.ts';
 import { ALLOWANCE, HALF_BODY, HALF_BODY_USUAL } from './body-fields.ts';
 import { bodyFigures, FITTED_BODY } from './body-figures.ts';
-import { FRONT_PLACES, joinedToFront } from './body-joins.ts';
+import { FRONT_PLACES, joinedToFront, notTheFront } from './body-joins.ts';
 import { agreeing } from './body-sheet.ts';
 import { both, torso } from './body-sketch.ts';
 import { asked } from './length-field.ts';
@@ -41,6 +41,8 @@ export const princessBack = unit({
     ...agreeing(garment, measures, FITTED_BODY, at),
   }),
   build: ({ values, at, cloth, id, garment }) => {
+    const wrong = notTheFront(at);
+    if (wrong) return bad(wrong);
     const made = panelled({
       body: values,
       panel: values.panel,

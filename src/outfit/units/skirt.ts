@@ -1,6 +1,6 @@
 import { type Advice, advise } from '../../cloth/advice.ts';
 import { type Refusal, refusal } from '../../cloth/refusal.ts';
-import { geometry, practice } from '../../cloth/source.ts';
+import { geometry } from '../../cloth/source.ts';
 import { add, type Length, subtract, times } from '../../length/length.ts';
 import { bad, good, type Result } from '../../length/result.ts';
 import { flattenOutline } from '../../shape/flatten.ts';
@@ -9,8 +9,8 @@ import type { Outline } from '../../shape/outline.ts';
 import type { Chain, Cloth, Garment, Piece, Wearer } from '../outfit.ts';
 import { SKIRT_WAIST_EASE } from './body-figures.ts';
 import { asked, usually } from './length-field.ts';
-import { gateOf, joinOf, pieceOf } from './parts.ts';
-import { mate, runOf } from './runs.ts';
+import { gateOf, joinOf, pieceOf, stepOf } from './parts.ts';
+import { eachOf, mate, runOf } from './runs.ts';
 import { sewnLength } from './sewn-length.ts';
 import { edgeOf, small } from './sleeve-made.ts';
 import { turnedUp } from './turned-up.ts';
@@ -109,7 +109,7 @@ const CHECKS: readonly string[] = [
 /** The pieces of a skirt, its seams, and the seam to what it hangs from. */
 export function skirtOf(
   told: SkirtTold,
-): Result<Omit<Parts, 'works' | 'catches'> & { readonly advice: readonly Advice[] }, Refusal> {
+): Result<Omit<Parts, 'catches'> & { readonly advice: readonly Advice[] }, Refusal> {
   const { id, name, garment, to, opens, opening, allowance, cloth } = told;
   if (allowance <= 0)
     return bad(refusal('allowance', 'A seam needs cloth beyond it.', 'Write more than zero.'));
@@ -187,6 +187,27 @@ export function skirtOf(
   const wide = add(times(subtract(box.right, box.left), opens === 'front' ? 1 : 2), times(allowance, 2));
   return good({
     pieces: [front, back],
+    works:
+      opens === 'back'
+        ? [
+            {
+              kind: 'own',
+              id: id('opening'),
+              name: `Opening of the ${small(name)}`,
+              on: back.id,
+              with: [],
+              when: 'flat',
+              steps: [
+                stepOf(
+                  `Turn the centre edge of ${eachOf('pair', back.name)} in twice for ${told.written(opening)} below the waist, within the seam allowance, and stitch it`,
+                  'machine',
+                  6,
+                ),
+                stepOf('Press the edges of the opening', 'iron', 2),
+              ],
+            },
+          ]
+        : [],
     joins,
     gates:
       alone && closedBy !== undefined
@@ -207,9 +228,6 @@ export function skirtOf(
               geometry,
             ),
           ]
-        : []),
-      ...(opens === 'back'
-        ? [advise('Finish the edges of the opening before the waist is sewn.', practice)]
         : []),
     ],
   });

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readFields } from '../../../src/fields/fields.ts';
 import { mm } from '../../../src/length/length.ts';
@@ -150,4 +151,24 @@ describe('every ready-made unit', () => {
     },
     60_000,
   );
+
+  it('can be put on one upon the other, as they come', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...GARMENTS),
+        fc.array(fc.constantFrom(...UNITS), { minLength: 4, maxLength: 8 }),
+        (begun, more) => {
+          let outfit = withStretch('in', ALL_OVER);
+          const all = [...begun.map(([id]) => unitCalled(id)!), ...more];
+          for (const [i, unit] of all.entries()) {
+            const at = proposedAt(outfit, unit);
+            const use = at && { id: `part-${i}`, at };
+            if (use && refusedAt(outfit, unit, use).length === 0) outfit = put(outfit, unit, use);
+          }
+          soundOrder(outfit);
+        },
+      ),
+      { seed: 11, numRuns: 40 },
+    );
+  }, 60_000);
 });

@@ -20,7 +20,7 @@ describe('a gathered skirt', () => {
   it('is as many times as wide as the waist as was asked', () => {
     const made = built(emptyOutfit('in', MIDDLING), gatheredSkirt, { entries: { fullness: '3' } });
     expect(toInches(edgeLengths(made.pieces[0]!.outline).get('waist')!)).toBeCloseTo((32.5 * 3) / 4, 5);
-    expect(made.works.map((work) => work.kind)).toEqual(['gather', 'gather']);
+    expect(made.works.map((work) => work.kind)).toEqual(['own', 'gather', 'gather']);
   });
 
   it('has its closing seam basted for a try-on when it hangs from nothing', () => {
@@ -28,6 +28,7 @@ describe('a gathered skirt', () => {
       const outfit = put(emptyOutfit('mm'), unit);
       expect(
         outOfOrder(soundOrder(outfit), [
+          `${unit.id}-opening/own-2`,
           `${unit.id}-side-seam/press`,
           `${unit.id}-centre-seam/baste`,
           `${unit.id}-try/fit`,

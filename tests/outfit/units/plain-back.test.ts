@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { add, type Length, toInches } from '../../../src/length/length.ts';
+import { facing } from '../../../src/outfit/units/facing.ts';
 import { plainBack } from '../../../src/outfit/units/plain-back.ts';
 import { plainFront } from '../../../src/outfit/units/plain-front.ts';
 import { princessFront } from '../../../src/outfit/units/princess-front.ts';
@@ -89,5 +90,8 @@ describe('a plain back', () => {
     expect(refusedAt(outfit, plainBack as Unit)).toEqual(['at.shoulder', 'at.side']);
     expect(refusedAt(outfit, plainBack, { at: { ...AT, side: ['frotn.side'] } })).toEqual(['at.side']);
     expect(refusedAt(outfit, plainBack, { at: AT, entries: { allowance: '0' } })).toEqual(['allowance']);
+    const faced = put(outfit, facing, { at: { edges: ['plain-front.neck'] } });
+    const shoulder = ['facing-plain-front.shoulder'];
+    expect(refusedAt(faced, plainBack, { at: { ...AT, shoulder } })).toEqual(['at.shoulder']);
   });
 });
