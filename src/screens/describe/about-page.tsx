@@ -11,11 +11,12 @@ import type { Outfit } from '../../outfit/outfit.ts';
 import { HouseNotice } from '../house.tsx';
 import { FieldBox } from '../reckoner/field.tsx';
 import type { Session } from '../session.ts';
-import { ask, UndoBar } from './change.ts';
+import { ask } from './change.ts';
 import type { PageProps } from './describe.tsx';
 import { useFilled } from './filled.ts';
 import { Head, hashOf, NotThere } from './head.tsx';
 import { TextBox } from './text-box.tsx';
+import { UndoBar } from './undo-bar.tsx';
 import './wearer.css';
 
 const PLAIN = { unit: 'mm', step: 1 } as const;

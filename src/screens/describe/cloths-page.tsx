@@ -16,13 +16,14 @@ import { Sign } from '../../ui/signs.tsx';
 import { markingFor } from '../choices.ts';
 import { HouseNotice } from '../house.tsx';
 import type { Session } from '../session.ts';
-import { ask, UndoBar } from './change.ts';
+import { ask } from './change.ts';
 import { ClothForm } from './cloth-form.tsx';
 import type { PageProps } from './describe.tsx';
 import { recallDraft } from './drafts.ts';
 import { Head, hashOf, NotThere } from './head.tsx';
 import { IronLabel } from './iron-label.tsx';
 import { GOES, MarkerForm } from './marker-form.tsx';
+import { UndoBar } from './undo-bar.tsx';
 import { begun } from './words.ts';
 import './wearer.css';
 

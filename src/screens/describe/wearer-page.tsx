@@ -14,12 +14,13 @@ import { Sheet } from '../../ui/sheet.tsx';
 import { HouseNotice } from '../house.tsx';
 import { go } from '../route.ts';
 import type { Session } from '../session.ts';
-import { ask, UndoBar } from './change.ts';
+import { ask } from './change.ts';
 import type { PageProps } from './describe.tsx';
 import { useDraft } from './drafts.ts';
 import { Head, hashOf, NotThere } from './head.tsx';
 import { MeasuresForm } from './measures-form.tsx';
 import { TextBox } from './text-box.tsx';
+import { UndoBar } from './undo-bar.tsx';
 import { so } from './words.ts';
 import './wearer.css';
 
