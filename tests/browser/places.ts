@@ -6,6 +6,7 @@ import { bringIn, openDemo, parts, press, settled, touch } from './bench-page.ts
 import { cardOf, firstWith, orderOf, savedCopy, worked } from './demo.ts';
 import { describePlaces } from './describe-places.ts';
 import { askWhy, orderParts, toOrder } from './order-page.ts';
+import { tracePlaces } from './trace-places.ts';
 import { wearerPlaces } from './wearer-places.ts';
 
 /** A screen in a state worth looking at. */
@@ -284,6 +285,7 @@ export const places: readonly Place[] = [
   },
   ...describePlaces,
   ...wearerPlaces,
+  ...tracePlaces,
 ];
 
 /** Waits until nothing on the page moves any more and its letters are there. */

@@ -12,13 +12,13 @@ import { Sign } from '../../ui/signs.tsx';
 import { markingFor } from '../choices.ts';
 import { HouseNotice } from '../house.tsx';
 import { fileName, offerFile } from '../paper/save-file.ts';
-import { UndoBar } from './change.ts';
 import type { GarmentProps } from './describe.tsx';
 import { Head, hashOf, NotThere } from './head.tsx';
 import { type TraceDraft, useTrace } from './trace-draft.ts';
 import { type ChoiceOf, firstChoice, scaleOf } from './trace-make.ts';
 import { TracePiece } from './trace-piece.tsx';
 import { TraceSheet } from './trace-sheet.tsx';
+import { UndoBar } from './undo-bar.tsx';
 import { so } from './words.ts';
 import './piece.css';
 import './trace.css';
@@ -54,7 +54,7 @@ export default function TracePage({ session, garment: id }: GarmentProps) {
       <FileBox trace={trace} />
       {drawing && <TraceSheet trace={trace} drawing={drawing} of={of} marking={marking} />}
       {drawing && open && (
-        <section>
+        <section data-part="trace-chosen">
           <h2>The pieces</h2>
           {chosen.length > 1 && (
             <ul class="edge-list" aria-label="Chosen pieces">

@@ -44,9 +44,14 @@ export function TracePiece(props: PieceProps) {
     const after = putPart(outfit, garment.id, 'pieces', piece);
     if (!after.ok) problem.value = after.error.map(writeProblem).join('. ');
     else
-      ask(session, after.value, `${there ? 'traced again' : 'traced'} ${made.value.name}`, () =>
-        change({ put: id }),
-      );
+      ask(session, after.value, `${there ? 'traced again' : 'traced'} ${piece.name}`, () => {
+        change({ put: id });
+        const { chosen, pieces } = trace.choices.peek();
+        const next = chosen.find((one) => pieces[one] === undefined || pieces[one].put === undefined);
+        if (next === undefined) return;
+        trace.change({ open: next });
+        document.querySelector('[data-part="trace-chosen"]')?.scrollIntoView();
+      });
   };
 
   return (

@@ -8,7 +8,6 @@ import type { TraceDraft } from './trace-draft.ts';
 import { boxOf, type ChoiceOf, middleOf } from './trace-make.ts';
 import { ScaleFields } from './trace-scale.tsx';
 import { crossAt, mmOf, pathOf, snapped, touched, viewOf } from './trace-view.ts';
-import { so } from './words.ts';
 
 /** Closed lines smaller than this are marks and not pieces, unless nothing larger is there. */
 const SMALL = 12_000_000;
@@ -135,7 +134,7 @@ export function TraceSheet({ trace, drawing, of, marking }: SheetProps) {
           ))}
         </ul>
         {closed.length > could.length && (
-          <p class="quiet">{so(closed.length - could.length, 'smaller closed line')} can be marks.</p>
+          <p class="quiet">Smaller lines, {closed.length - could.length} of them, can be marks.</p>
         )}
       </section>
       <ScaleFields
