@@ -9,8 +9,6 @@ import { changesBetween } from '../../store/changes-between.ts';
 import type { Change } from '../../store/describe-change.ts';
 import type { Session } from '../session.ts';
 
-export { UndoBar } from './undo-bar.tsx';
-
 /** Why the last change was refused, in words; empty where it was not. The bar at the foot of each page says it. */
 export const problem = signal('');
 

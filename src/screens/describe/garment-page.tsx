@@ -16,13 +16,14 @@ import { Sign } from '../../ui/signs.tsx';
 import { markingFor } from '../choices.ts';
 import { HouseNotice } from '../house.tsx';
 import type { Session } from '../session.ts';
-import { ask, UndoBar } from './change.ts';
+import { ask } from './change.ts';
 import type { GarmentProps } from './describe.tsx';
 import { countWords, type PartGroup, type PartLine, partGroups } from './garment-parts.ts';
 import { Head, hashOf, NotThere } from './head.tsx';
 import { SketchPicture } from './sketch-picture.tsx';
 import { TakeOffSheet } from './take-off.tsx';
 import { ThisGarment } from './this-garment.tsx';
+import { UndoBar } from './undo-bar.tsx';
 import { begun, garmentWords, so } from './words.ts';
 
 /** The unit that was just put on or changed, so that its page shows where it went. */

@@ -15,11 +15,12 @@ import { dayWords } from '../outfits/outfit-list.ts';
 import { fileName, offerFile } from '../paper/save-file.ts';
 import { go } from '../route.ts';
 import type { Session } from '../session.ts';
-import { ask, UndoBar } from './change.ts';
+import { ask } from './change.ts';
 import type { PageProps } from './describe.tsx';
 import { useDraft } from './drafts.ts';
 import { Head, hashOf, NotThere } from './head.tsx';
 import { TextBox } from './text-box.tsx';
+import { UndoBar } from './undo-bar.tsx';
 import { WearerBox } from './wearer-box.tsx';
 import { garmentWords } from './words.ts';
 

@@ -10,10 +10,10 @@ import type { Garment } from '../../outfit/outfit.ts';
 import { UNITS } from '../../outfit/units/all.ts';
 import type { Unit } from '../../outfit/units/unit.ts';
 import { HouseNotice } from '../house.tsx';
-import { UndoBar } from './change.ts';
 import type { GarmentProps } from './describe.tsx';
 import { Head, hashOf, NotThere } from './head.tsx';
 import { SketchPicture } from './sketch-picture.tsx';
+import { UndoBar } from './undo-bar.tsx';
 import { begun } from './words.ts';
 
 /** What a unit needs that this garment has not: labels of its places, none where it fits. */

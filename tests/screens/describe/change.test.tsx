@@ -1,7 +1,8 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
-import { ask, asked, leave, problem, UndoBar } from '../../../src/screens/describe/change.ts';
+import { ask, asked, leave, problem } from '../../../src/screens/describe/change.ts';
 import { EffectSheet } from '../../../src/screens/describe/effect-sheet.tsx';
+import { UndoBar } from '../../../src/screens/describe/undo-bar.tsx';
 import { clearDesks, desk, empty, shirt } from './desk.ts';
 
 afterEach(() => {
