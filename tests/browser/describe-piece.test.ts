@@ -6,7 +6,9 @@ import { describe, expect, it } from 'vitest';
 import { useApp } from './app.ts';
 import { openDemo, touch, wordsOf } from './bench-page.ts';
 import { PHONE } from './chromium.ts';
+import { contrasts } from './contrast.ts';
 import { addGarment, beginOwn, described, putOn } from './describe-page.ts';
+import { crowded, cutOff, overlapping } from './legibility.ts';
 
 const app = useApp({ ...PHONE, deviceScaleFactor: 1 });
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -23,6 +25,9 @@ async function clean(page: Page, where: string): Promise<void> {
   expect.soft(faults, where).toEqual([]);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
   expect.soft(wide, `${where}: wider than the screen`).toBeLessThanOrEqual(0);
+  expect.soft(await crowded(page, 8), where).toEqual([]);
+  expect.soft(await cutOff(page), where).toEqual([]);
+  expect.soft(await overlapping(page), where).toEqual([]);
 }
 
 const part = (page: Page, name: string): Locator => page.locator(`[data-part="${name}"]`);
@@ -173,7 +178,17 @@ describe('parts of the maker’s own', () => {
       await page.goto(`${app.served.origin}/#/outfit/harbour-clockmaker/garment/shirt/${at}`);
       await part(page, at.split('/')[0] ?? '').waitFor();
       for (const summary of await page.locator('.more-fields > summary').all()) await touch(summary);
-      await clean(page, at);
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await page.emulateMedia({ colorScheme });
+        await clean(page, `${at}, ${colorScheme}`);
+        const faint = (await contrasts(app.browser, page)).filter(({ ratio }) => ratio < 7);
+        expect
+          .soft(
+            faint.map(({ text, ratio }) => `${text}: ${ratio.toFixed(2)}`),
+            at,
+          )
+          .toEqual([]);
+      }
     }
     expect(await largeEnough(page)).toBe(true);
   });
