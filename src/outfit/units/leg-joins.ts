@@ -1,14 +1,23 @@
+import type { Length } from '../../length/length.ts';
 import type { Chain, EdgeRef, Join, Piece, Work } from '../outfit.ts';
 import { joinOf } from './parts.ts';
 import { mate } from './runs.ts';
-import { casingFor, edgeOf } from './sleeve-made.ts';
+import { aboveOpening, casingFor, edgeOf, openingWork, small } from './sleeve-made.ts';
+
+/** How a leg ends, above and below. */
+export interface LegEnds {
+  readonly footed: 'ankle' | 'slit' | 'foot';
+  readonly elastic: Length;
+  readonly hem: Length;
+  readonly slit: Length;
+  readonly allowance: Length;
+}
 
 /** The casing round the waist, and the hem of a leg that ends at the ankle. */
 export const legWorks = (
   id: (part?: string) => string,
-  last: string,
-  footed: boolean,
-  { elastic, hem }: { readonly elastic: Piece['allowance']; readonly hem: Piece['allowance'] },
+  last: Pick<Piece, 'id' | 'name'>,
+  { footed, elastic, hem, slit }: LegEnds,
 ): readonly Work[] => [
   {
     kind: 'casing',
@@ -20,16 +29,28 @@ export const legWorks = (
     turn: casingFor(elastic),
     elastic,
   },
-  ...(footed
+  ...(footed === 'slit'
+    ? [
+        openingWork({
+          id,
+          on: last.id,
+          of: small(last.name),
+          edges: 'inner',
+          long: slit,
+          turned: 'once and stitch them with a narrow zigzag',
+        }),
+      ]
+    : []),
+  ...(footed === 'foot'
     ? []
     : [
         {
           kind: 'hem',
           id: id('hem'),
           name: 'Ankle hem',
-          on: last,
-          along: [edgeOf(last, 'ankle')],
-          ring: true,
+          on: last.id,
+          along: [edgeOf(last.id, 'ankle')],
+          ring: footed === 'ankle',
           turn: hem,
           by: 'machine',
           hang: 0,
@@ -41,15 +62,14 @@ export const legWorks = (
 export function legJoins(
   id: (part?: string) => string,
   down: readonly string[],
-  footed: boolean,
-  depth: Piece['allowance'],
+  { footed, slit, allowance: depth }: LegEnds,
 ): readonly Join[] {
   const stretch = (part: string, name: string, these: Chain, to: Chain, more: Partial<Join> = {}): Join =>
     joinOf({ id: id(part), name, this: these, to, seam: 'stretch', depth, ...more });
   /** From the foot of one leg up to the crotch, and down the other. */
   const inner = (side: 'front' | 'back'): Chain => {
     const up: readonly EdgeRef[] = [
-      ...(footed ? [edgeOf(down.at(-1) ?? '', `toe-${side}`)] : []),
+      ...(footed === 'foot' ? [edgeOf(down.at(-1) ?? '', `toe-${side}`)] : []),
       ...down.toReversed().map((piece) => edgeOf(piece, `inner-${side}`)),
     ];
     return [...up, ...up.toReversed().map(mate)];
@@ -68,6 +88,10 @@ export function legJoins(
       : []),
     rise('front'),
     rise('back'),
-    stretch('inseam', 'Inseam', inner('front'), inner('back'), { closes: true, tacked: true }),
+    stretch('inseam', 'Inseam', inner('front'), inner('back'), {
+      closes: true,
+      tacked: true,
+      ...(footed === 'slit' && { stopsAt: aboveOpening(slit) }),
+    }),
   ];
 }

@@ -38,6 +38,37 @@ export interface SleeveMade {
   readonly gathered: boolean;
 }
 
+/** An opening at the foot of a seam: its allowances clipped above it and turned in while the piece lies flat. */
+export const openingWork = (told: {
+  readonly id: (part?: string) => string;
+  readonly on: string;
+  readonly of: string;
+  /** Which edges: `long`, `inner`. */
+  readonly edges: string;
+  readonly long: Length;
+  readonly turned: string;
+}): Work => ({
+  kind: 'own',
+  id: told.id('opening'),
+  name: `Opening of the ${told.of}`,
+  on: told.on,
+  with: [],
+  when: 'flat',
+  steps: [
+    stepOf(
+      `On both ${told.edges} edges of each ${told.of}, clip the seam allowance ${inBothRules(told.long)} above the lower edge, nearly to the seam line`,
+      'cut',
+      4,
+      { final: true },
+    ),
+    stepOf(`Turn the allowances below the clips in ${told.turned}, for the opening`, 'machine', 8),
+  ],
+});
+
+/** Where a seam ends short of an opening. */
+export const aboveOpening = (long: Length): string =>
+  `the opening, ${inBothRules(long)} above the lower edge`;
+
 /** What stands below it: the lower edge of its last piece, hemmed, cased or opened for a cuff. */
 function lowerWorks({ id, name, pieces, ends, elastic, hem, opening }: SleeveMade): readonly Work[] {
   const on = pieces.at(-1) ?? id();
@@ -70,25 +101,8 @@ function lowerWorks({ id, name, pieces, ends, elastic, hem, opening }: SleeveMad
       },
     ];
   if (ends === 'band' || opening <= 0) return [];
-  const up = inBothRules(opening);
   return [
-    {
-      kind: 'own',
-      id: id('opening'),
-      name: `Opening of the ${small(name)}`,
-      on,
-      with: [],
-      when: 'flat',
-      steps: [
-        stepOf(
-          `On both long edges of each ${small(name)}, clip the seam allowance ${up} above the lower edge, nearly to the seam line`,
-          'cut',
-          4,
-          { final: true },
-        ),
-        stepOf('Turn the allowances below the clips in twice and stitch them, for the opening', 'machine', 8),
-      ],
-    },
+    openingWork({ id, on, of: small(name), edges: 'long', long: opening, turned: 'twice and stitch them' }),
   ];
 }
 
@@ -128,9 +142,7 @@ export function sleeveParts(made: SleeveMade): {
       closes: true,
       tacked: flat || (!armhole && ends === 'band'),
       finish: 'overlock',
-      ...(ends === 'cuff' && opening > 0
-        ? { stopsAt: `the opening, ${inBothRules(opening)} above the lower edge` }
-        : {}),
+      ...(ends === 'cuff' && opening > 0 ? { stopsAt: aboveOpening(opening) } : {}),
     }),
   );
   if (held === 'elastic' && !armhole) {

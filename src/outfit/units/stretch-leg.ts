@@ -36,6 +36,7 @@ export const stretchLeg = unit({
       label: 'Down to',
       options: [
         { value: 'ankle', label: 'the ankle' },
+        { value: 'slit', label: 'the ankle, with a slit for the heel' },
         { value: 'foot', label: 'the toes, with a foot' },
       ],
       start: 'ankle',
@@ -58,6 +59,7 @@ export const stretchLeg = unit({
       'On the body, of two cloths; below it with a minus sign.',
     ),
     elastic: usually('Width of the elastic', '1', '25', 'In a casing round the waist.'),
+    slit: usually('Length of the slit', '5', '130', 'Up the inner seam, where there is one.'),
     hem: usually('Hem at the ankle', '3/4', '20'),
     allowance: usually('Seam allowance', '1/4', '6'),
   },
@@ -82,9 +84,14 @@ export const stretchLeg = unit({
   build: ({ values, cloth, garment, id, name }) => {
     const { of, allowance } = values;
     const footed = values.footed === 'foot';
-    const wrong = sizesFit(values, [...Object.keys(LEG_FIELDS), 'elastic', 'hem', 'allowance']);
+    const wrong = sizesFit(values, [...Object.keys(LEG_FIELDS), 'elastic', 'hem', 'slit', 'allowance']);
     if (wrong) return bad(wrong);
-    const input = { measures: legMeasures(values, footed), gauge: gaugeOf(cloth.main.stretch), footed };
+    const input = {
+      measures: legMeasures(values, footed),
+      gauge: gaugeOf(cloth.main.stretch),
+      footed,
+      opening: { ankle: values.footed === 'slit' },
+    };
     const common = { cut: 'pair', allowance } as const;
     let pieces: readonly Piece[];
     let told: { readonly advice: readonly Advice[]; readonly assumed: readonly string[] };
@@ -117,11 +124,11 @@ export const stretchLeg = unit({
       ];
     }
     const down = pieces.map((piece) => piece.id);
-    const last = down.at(-1) ?? id();
+    const last = pieces.at(-1) ?? { id: id(), name };
     return good({
       pieces,
-      works: legWorks(id, last, footed, values),
-      joins: legJoins(id, down, footed, allowance),
+      works: legWorks(id, last, values),
+      joins: legJoins(id, down, values),
       gates: [
         gateOf({
           id: id('try'),

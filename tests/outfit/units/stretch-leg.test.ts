@@ -43,6 +43,21 @@ describe('stretch legs', () => {
     expect(foot.works.map(({ id }) => id)).toEqual(['leg-casing']);
   });
 
+  test('have a slit where the cloth would not pass the heel', () => {
+    const high = { heel: '345' };
+    const little = {
+      ...bare(measured),
+      cloths: [{ ...bare().cloths.find(({ id }) => id === 'velvet')!, stretch: { across: 45, along: 20 } }],
+    };
+    const told = { ...called, cloths: { main: 'velvet', lower: 'velvet' } };
+    expect(faults(little, stretchLeg, { ...told, entries: high })[0]).toMatch(/^ankle: /);
+    const { outfit, garment } = put(little, stretchLeg, { ...told, entries: { ...high, footed: 'slit' } });
+    expect(garment.joins.find(({ id }) => id === 'leg-inseam')?.stopsAt).toContain('130 mm');
+    expect(
+      forcedPairs(outfit, ['leg-opening/own-2', 'leg-inseam/pin'], ['leg-inseam/press', 'leg-hem/level']),
+    ).toEqual([]);
+  });
+
   test('take every measure from the wearer, and say so where there is none', () => {
     const known = (outfit: ReturnType<typeof bare>) => ({ outfit, garment: outfit.garments[0]! });
     const proposed = stretchLeg.propose(known(bare(measured)), putting(stretchLeg));
