@@ -91,7 +91,7 @@ function wrongWith(body: HalfBody, across: number): Refusal | undefined {
       'The armhole would not curve in from the side seam.',
       'Write less than the half width at the chest.',
     );
-  if (body.below < 0 || body.below >= body.side)
+  if (body.below < 0 || (body.waist !== undefined && body.below >= body.side))
     return refusal(
       'below',
       'More lies below the waist than the side seam is long.',

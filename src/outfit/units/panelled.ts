@@ -30,6 +30,7 @@ export const PANEL_FROM = {
       { value: 'armhole', label: 'The armhole' },
     ],
     start: 'shoulder',
+    usual: true,
   },
 } as const;
 

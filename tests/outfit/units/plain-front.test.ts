@@ -61,7 +61,9 @@ describe('a plain front', () => {
     expect(at({ neckDeep: '40' })).toEqual(['neckDeep']);
     expect(at({ neckWide: '11' })).toEqual(['neckWide']);
     expect(at({ across: '12' })).toEqual(['across']);
-    expect(at({ below: '16' })).toEqual(['below']);
+    expect(at({ below: '16', waist: '9' })).toEqual(['below']);
+    expect(at({ below: '-1' })).toEqual(['below']);
+    expect(at({ below: '16' })).toEqual([]);
     expect(at({ waist: '8', side: '1/8', below: '0' })).toEqual(['side']);
     expect(at({ lap: '-1' })).toEqual(['lap']);
     expect(at({ hem: '0', chest: 'wide' })).toEqual(['chest']);
