@@ -52,19 +52,24 @@ function inPlace<T extends { readonly id: string }>(
   const place = new Map(was.map(({ id }, i) => [id, i]));
   const known = now.filter(({ id }) => place.has(id));
   const list = known.toSorted((a, b) => (place.get(a.id) ?? 0) - (place.get(b.id) ?? 0));
-  for (const run of runs) {
+  const after = (ids: readonly T[]): number =>
+    list.findIndex(({ id }) => id === ids.findLast((one) => list.some((has) => has.id === one.id))?.id) + 1;
+  const before = (ids: readonly T[]): number =>
+    list.findIndex(({ id }) => id === ids.find((one) => place.has(one.id))?.id);
+  runs.forEach((run, r) => {
     run.forEach((one, i) => {
       if (list.some(({ id }) => id === one.id)) return;
-      const before = run[i - 1];
-      const after = run.slice(i + 1).find(({ id }) => place.has(id));
-      const at = before
-        ? list.findIndex(({ id }) => id === before.id) + 1
-        : after
-          ? list.findIndex(({ id }) => id === after.id)
-          : list.length;
-      list.splice(at < 0 ? list.length : at, 0, one);
+      // Beside its neighbours of the same unit; else between what was made before it and what was made after it.
+      const at = [
+        after(run.slice(0, i)),
+        before(run.slice(i + 1)),
+        after(runs.slice(0, r).flat()),
+        before(runs.slice(r + 1).flat()),
+      ];
+      const found = at.find((where, way) => (way % 2 === 0 ? where > 0 : where >= 0));
+      list.splice(found ?? list.length, 0, one);
     });
-  }
+  });
   return list;
 }
 
