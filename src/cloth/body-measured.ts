@@ -7,7 +7,7 @@ const survey = (where: string) =>
   published(
     '2012 Anthropometric Survey of US Army Personnel (Gordon et al., report TR-15/007)',
     '2014',
-    `${where}, computed from the rows of 1 986 women and 4 082 men`,
+    `${where}; computed from the rows of 1 986 women and 4 082 men`,
   );
 
 /**
@@ -33,7 +33,7 @@ export const MEASURED: Sourced<Readonly<Record<string, readonly [least: Length, 
     'foot-length': [mm(219), mm(302)],
     ball: [mm(203), mm(284)],
   },
-  source: survey('1st percentile of the women or the men, the lesser, to the 99th, the greater'),
+  source: survey('1st to 99th percentile, of whichever sex lies further out'),
 };
 
 /**
@@ -54,7 +54,7 @@ export const WAIST_MEASURED: Sourced<readonly [least: Length, most: Length]> = {
  */
 export const LEAST_TO_NAVEL: Sourced<Readonly<Record<string, Length>>> = {
   value: { 'back-waist': mm(364.9), rise: mm(522.8), 'waist-to-floor': mm(868.7) },
-  source: survey('1st percentile of the women or the men, the lesser'),
+  source: survey('1st percentile, of whichever sex lies further out'),
 };
 
 /**

@@ -91,7 +91,7 @@ async function describedBy(text: string): Promise<BroughtIn> {
     outfit: outfit.id,
     say: `${outfit.name} is here already, and the file describes it otherwise. Nothing was changed yet.${stays}`,
     take: async () => {
-      await writeDown(outfit.id, [{ kind: 'redescribed', say: 'the description of the file', changes }]);
+      await writeDown(outfit.id, [{ kind: 'redescribed', say: 'took the description of the file', changes }]);
       return { ok: true, outfit: outfit.id, say: `${outfit.name} is now as the file describes it.` };
     },
   };

@@ -1,7 +1,11 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
 import { inches, mm } from '../../../src/length/length.ts';
+import { suggestPlaces } from '../../../src/outfit/changing/suggest-places.ts';
+import { putOn } from '../../../src/outfit/changing/units.ts';
 import { MEASURES } from '../../../src/outfit/measures.ts';
+import type { Outfit } from '../../../src/outfit/outfit.ts';
+import { unitCalled } from '../../../src/outfit/units/all.ts';
 import { leave, problem } from '../../../src/screens/describe/change.ts';
 import { keep } from '../../../src/ui/safe-storage.ts';
 import { clearDesks, desk, empty } from './desk.ts';
@@ -165,6 +169,44 @@ describe('the measures of a wearer', () => {
     press('Keep the measures');
     await session.settled();
     expect(outfit().wearers[0]?.measures).toMatchObject({ waist: inches(29), 'knee-to-floor': mm(450) });
+  });
+});
+
+describe('measures that a part cannot be made with', () => {
+  test('are said to be so, and kept without it where the maker wants', async () => {
+    const unit = unitCalled('plain-front')!;
+    const at = suggestPlaces(forEdda.garments[0]!, unit);
+    const made = putOn(forEdda, 'blouse', 'plain-front', { name: 'Front', entries: {}, at, cloths: {} });
+    if (!made.ok) throw new Error(JSON.stringify(made.error));
+    const { session, outfit, acts } = desk(made.value.outfit);
+    render(<PageAt session={session} at="wearer/edda" />);
+    type('chest', '1/2');
+    press('Keep the measures');
+    expect(acts()).toEqual([]);
+    expect(part('keep-bar').textContent).toMatch(/a part cannot be made\. Front: /);
+    press('Keep them, and leave the garments as they are');
+    await session.settled();
+    expect(outfit().wearers[0]?.measures.chest).toBe(inches(1, 2));
+    expect(outfit().garments).toEqual(made.value.outfit.garments);
+  });
+
+  test('that change a part are followed by it', async () => {
+    const unit = unitCalled('plain-front')!;
+    const at = suggestPlaces(forEdda.garments[0]!, unit);
+    const made = putOn(forEdda, 'blouse', 'plain-front', { name: 'Front', entries: {}, at, cloths: {} });
+    if (!made.ok) throw new Error(JSON.stringify(made.error));
+    const { session, outfit } = desk(made.value.outfit);
+    render(<PageAt session={session} at="wearer/edda" />);
+    type('chest', '42');
+    press('Keep the measures');
+    await session.settled();
+    const wide = (one: Outfit): number =>
+      Math.max(
+        ...one.garments[0]!.pieces[0]!.outline.edges.flatMap(({ segments }) =>
+          segments.map(({ to }) => to.x),
+        ),
+      );
+    expect(wide(outfit())).toBeGreaterThan(wide(made.value.outfit));
   });
 });
 
