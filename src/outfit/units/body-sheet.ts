@@ -1,16 +1,19 @@
 import { geometry } from '../../cloth/source.ts';
 import { add, type Length, longer, nm, size, subtract, times } from '../../length/length.ts';
 import { edgeStarts } from '../../shape/flatten.ts';
-import type { Point } from '../../shape/outline.ts';
+import type { Point, Segment } from '../../shape/outline.ts';
 import type { Chain, Garment, Wearer } from '../outfit.ts';
 import type { BodyKind } from './body-figures.ts';
 import type { EdgesPlaced, Proposal } from './unit.ts';
+
+const segmentsOf = (garment: Garment, piece: string, edge: string): readonly Segment[] | undefined =>
+  garment.pieces.find((one) => one.id === piece)?.outline.edges.find((one) => one.name === edge)?.segments;
 
 /** Where an edge begins and ends on its piece. */
 export function endsOf(garment: Garment, piece: string, edge: string): readonly [Point, Point] | undefined {
   const outline = garment.pieces.find((one) => one.id === piece)?.outline;
   const start = outline && edgeStarts(outline).get(edge);
-  const end = outline?.edges.find((one) => one.name === edge)?.segments.at(-1)?.to;
+  const end = segmentsOf(garment, piece, edge)?.at(-1)?.to;
   return start && end && [start, end];
 }
 
@@ -59,6 +62,15 @@ export function agreeing(
     wide,
     wide === out ? 'As wide as the front.' : 'What the front leaves of half the chest and its ease.',
   );
-  if (kind.below > 0) found.hem = said(nm(wide + foot.x - corner.x), 'Flared as the front is.');
+  if (kind.below > 0 || foot.x > corner.x)
+    found.hem = said(nm(wide + foot.x - corner.x), 'Flared as the front is.');
+  // A side that is taken in has its waist between its two curves.
+  const curves = outer.other ? undefined : segmentsOf(garment, outer.piece, outer.edge);
+  const [waist] = curves?.length === 2 ? curves : [];
+  if (waist)
+    found.below = said(
+      times(side.length, (foot.y - waist.to.y) / (foot.y - corner.y)),
+      'As far below the waist as the front goes.',
+    );
   return found;
 }

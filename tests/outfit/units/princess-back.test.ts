@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { type Length, toInches } from '../../../src/length/length.ts';
 import { princessBack } from '../../../src/outfit/units/princess-back.ts';
 import { princessFront } from '../../../src/outfit/units/princess-front.ts';
 import { flattenOutline } from '../../../src/shape/flatten.ts';
 import { sidesCross } from '../../../src/shape/offset-crossing.ts';
 import {
+  built,
   differsBy,
   emptyOutfit,
   garmentOf,
@@ -46,6 +48,14 @@ describe('a body with panel seams', () => {
         }
       }
     }
+  });
+
+  it('goes as far below the waist as its front, and is flared as that is', () => {
+    const entries = { below: '4', side: '11', waist: '8', hem: '11' };
+    const front = put(emptyOutfit(), princessFront, { entries });
+    const { proposed } = built(front, princessBack, { at: runs('shoulder') });
+    expect(toInches(proposed.below!.value as Length)).toBeCloseTo(4, 3);
+    expect(toInches(proposed.hem!.value as Length)).toBeCloseTo(11, 3);
   });
 
   it('refuses a panel without width', () => {
