@@ -166,3 +166,14 @@ export function timesOf(looked: Looked, ...chains: readonly Chain[]): 1 | 2 {
   });
   return twice ? 2 : 1;
 }
+
+/** True for an edge at a fold that is named by itself, in what is done once: it stands for its mirror image too. */
+export function standsForBoth(looked: Looked, chain: Chain, ref: EdgeRef): boolean {
+  const atFold =
+    looked.pieces.get(ref.piece)?.cut === 'fold' && looked.beside.get(edgeName(ref))?.includes(FOLD) === true;
+  return (
+    atFold &&
+    timesOf(looked, chain) === 1 &&
+    !chain.some((one) => one.other !== ref.other && edgeName(one) === edgeName(ref))
+  );
+}

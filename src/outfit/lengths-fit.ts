@@ -3,7 +3,7 @@ import { practice, type Source } from '../cloth/source.ts';
 import { inches, type Length, longest, mm, nm, size, subtract } from '../length/length.ts';
 import { type Marking, writeLength } from '../length/writing.ts';
 import { edgeLengths } from '../shape/measure.ts';
-import { edgeName } from './chains.ts';
+import { edgeName, lookUp, standsForBoth } from './chains.ts';
 import { namesOf } from './lengths-fit-words.ts';
 import type { Chain, Garment, Join, Outfit } from './outfit.ts';
 
@@ -71,10 +71,12 @@ export function lengthsFit(outfit: Outfit, garment: Garment, marking: Marking): 
       work.kind === 'gather' ? [[`${work.on}.${work.edge}`, work.fullness] as const] : [],
     ),
   );
+  const looked = lookUp(garment);
   const sideOf = (chain: Chain): Side => {
     let [drawn, sewn] = [0, 0];
     for (const ref of chain) {
-      const long = lengths.get(edgeName(ref)) ?? 0;
+      const half = lengths.get(edgeName(ref)) ?? 0;
+      const long = standsForBoth(looked, chain, ref) ? half * 2 : half;
       drawn += long;
       sewn += long / (fullness.get(edgeName(ref)) ?? 1);
     }

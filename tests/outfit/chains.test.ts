@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { crossings, edgeName, link, lookUp, piecesOf, spell, timesOf } from '../../src/outfit/chains.ts';
+import {
+  crossings,
+  edgeName,
+  link,
+  lookUp,
+  piecesOf,
+  spell,
+  standsForBoth,
+  timesOf,
+} from '../../src/outfit/chains.ts';
 import type { Chain, EdgeRef } from '../../src/outfit/outfit.ts';
 import { demo } from './demo-files.ts';
 
@@ -156,5 +165,21 @@ describe('pieces and times', () => {
     expect(timesOf(shirt, run('back.shoulder'))).toBe(2);
     expect(timesOf(shirt, run('back.hem'))).toBe(1);
     expect(timesOf(lookedOf('neckcloth'), run('bow.upper'))).toBe(1);
+  });
+});
+
+describe('an edge at a fold', () => {
+  const stands = (...written: readonly string[]) =>
+    run(...written).map((one) => standsForBoth(shirt, run(...written), one));
+  test('named by itself stands for its mirror image too', () => {
+    expect(stands('back.hem')).toEqual([true]);
+    expect(stands('other:back.hem')).toEqual([true]);
+    expect(stands('collar-under.neck')).toEqual([true]);
+  });
+  test('stands for itself where both halves are named, or where it is done left and right', () => {
+    expect(stands('back.hem', 'other:back.hem')).toEqual([false, false]);
+    expect(stands('side-back.hem', 'back.hem')).toEqual([false, false]);
+    expect(stands('back.panel')).toEqual([false]);
+    expect(stands('centre-front.hem')).toEqual([false]);
   });
 });

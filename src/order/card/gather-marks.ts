@@ -1,7 +1,7 @@
 import { advise } from '../../cloth/advice.ts';
 import { practice } from '../../cloth/source.ts';
 import { add, type Length, nm, times, zero } from '../../length/length.ts';
-import { edgeName, FOLD } from '../../outfit/chains.ts';
+import { standsForBoth } from '../../outfit/chains.ts';
 import type { Chain, EdgeRef } from '../../outfit/outfit.ts';
 import { edgeLengths } from '../../shape/measure.ts';
 import type { MarkSet } from '../card-types.ts';
@@ -37,10 +37,7 @@ export function chainLength(on: CardSubject, chain: Chain): Length {
     const piece = on.looked.pieces.get(ref.piece);
     if (!piece) continue;
     const one = edgeLengths(piece.outline).get(ref.edge) ?? zero;
-    const whole = chain.some((one) => one.other !== ref.other && edgeName(one) === edgeName(ref));
-    const overFold =
-      piece.cut === 'fold' && !whole && on.looked.beside.get(edgeName(ref))?.includes(FOLD) === true;
-    length = add(length, overFold ? times(one, 2) : one);
+    length = add(length, standsForBoth(on.looked, chain, ref) ? times(one, 2) : one);
   }
   return length;
 }
