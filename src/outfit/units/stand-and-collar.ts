@@ -2,12 +2,12 @@ import { advise } from '../../cloth/advice.ts';
 import { refusal } from '../../cloth/refusal.ts';
 import { practice } from '../../cloth/source.ts';
 import { inBothRules } from '../../length/both-rules.ts';
-import { add, inches, longer, times } from '../../length/length.ts';
+import { add, inches, longer } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
-import { COLLAR_ALLOWANCE, edgeOn, layers, NECK_PLACE, proposeAllowance, turnedSeam } from './collar.ts';
+import { COLLAR_ALLOWANCE, layers, NECK_PLACE, proposeAllowance, turnedSeam } from './collar.ts';
 import { runOf } from './runs.ts';
 import { bend } from './sketch.ts';
-import { proposeClosing, standFor } from './stand.ts';
+import { fallOnStand, proposeClosing, standFor } from './stand.ts';
 import { STAND_FIELDS } from './stand-fields.ts';
 import { fallOutline } from './stand-outline.ts';
 import { STIFFENING, stiffeningOf } from './stiffening.ts';
@@ -81,23 +81,23 @@ export const standAndCollar = unit({
       allowance,
       outline: fallOutline({ half: along, width, point, drop: rise }),
     });
-    const onStand = turnedSeam(
-      id('stand-seam'),
-      `${name} stand seam`,
-      [outer, inner],
-      ['front-end', 'upper'],
-      allowance,
-    );
-    const caught = { trim: edgeOn(under, 'neck'), basteTo: 'this', depth: times(allowance, 2 / 3) } as const;
     return good({
       pieces: [...stand.value.pieces, ...fall],
       works: [
         ...stand.value.works,
+        {
+          kind: 'press-edge',
+          id: id('stand-upper-turning'),
+          name: `Turned-in upper edge of the ${name.toLowerCase()} stand`,
+          on: inner,
+          edge: 'upper',
+          turn: allowance,
+        },
         ...fall.slice(1).flatMap((piece) => stiffeningOf(values.stiffening, piece)),
       ],
       joins: [
         turnedSeam(id('layers'), `${name} outer seam`, [upper, under], ['front-end', 'outer'], allowance),
-        { ...onStand, catches: [caught] },
+        ...fallOnStand({ id, name, under, outer, inner, allowance }),
         stand.value.neck,
       ],
       advice: [
@@ -106,7 +106,9 @@ export const standAndCollar = unit({
           practice,
         ),
       ],
-      assumed: ['The fall ends at the centre front; both its layers are basted to the stand together.'],
+      assumed: [
+        'The fall ends at the centre front. Both its layers are sewn to the stand together, and the inner layer of the stand covers the seam.',
+      ],
     });
   },
   sketch: [

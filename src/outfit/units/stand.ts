@@ -176,3 +176,34 @@ export function standFor(told: {
   const upper = front ? (edgeLengths(front.outline).get('upper') ?? half) : half;
   return good({ outer, inner, pieces, works, neck, upper });
 }
+
+/** The ends of a stand, and the seam of a fall to its outer layer, which the inner one is sewn over. */
+export const fallOnStand = (told: {
+  readonly id: (part: string) => string;
+  readonly name: string;
+  readonly under: string;
+  readonly outer: string;
+  readonly inner: string;
+  readonly allowance: Length;
+}): readonly Join[] => {
+  const { id, name, under, outer, inner, allowance } = told;
+  return [
+    joinOf({
+      id: id('stand-ends'),
+      name: `${name} stand ends`,
+      this: [edgeOn(outer, 'front-end')],
+      to: [edgeOn(inner, 'front-end')],
+      seam: 'ends',
+      depth: allowance,
+    }),
+    joinOf({
+      id: id('fall-seam'),
+      name: `${name} fall seam`,
+      this: bothHalves(under, 'neck'),
+      to: bothHalves(outer, 'upper'),
+      seam: 'covered',
+      cover: edgeOn(inner, 'upper'),
+      depth: allowance,
+    }),
+  ];
+};

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { mm } from '../../../src/length/length.ts';
 import { findPlace, readEdge } from '../../../src/outfit/units/place.ts';
 import { runOf } from '../../../src/outfit/units/runs.ts';
-import { proposeClosing, standFor } from '../../../src/outfit/units/stand.ts';
+import { fallOnStand, proposeClosing, standFor } from '../../../src/outfit/units/stand.ts';
 import { edgeLengths } from '../../../src/shape/measure.ts';
 import { garmentOf } from './made-of.ts';
 import { NECK, plainBody } from './plain-body.ts';
@@ -48,4 +48,18 @@ test('is proposed buttoned where the front laps', () => {
     closing: { value: 'buttoned' },
   });
   expect(proposeClosing(garment, undefined)).toEqual({});
+});
+
+test('a fall is sewn to the outer layer, and the inner one covers the seam', () => {
+  const told = {
+    id: (part: string) => part,
+    name: 'Collar',
+    under: 'n',
+    outer: 'o',
+    inner: 'i',
+    allowance: mm(10),
+  };
+  const [ends, fall] = fallOnStand(told);
+  expect(ends).toMatchObject({ seam: 'ends', this: [{ piece: 'o' }], to: [{ piece: 'i' }] });
+  expect(fall).toMatchObject({ seam: 'covered', cover: { piece: 'i', edge: 'upper' } });
 });
