@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { lengthsFit } from '../../../src/outfit/lengths-fit.ts';
 import type { Outfit } from '../../../src/outfit/outfit.ts';
 import { appliqueOnMesh } from '../../../src/outfit/units/applique-on-mesh.ts';
 import { beadedLattice } from '../../../src/outfit/units/beaded-lattice.ts';
@@ -26,6 +27,10 @@ const choices = (unit: Unit): readonly Entries[] =>
   );
 
 const sewable = (outfit: Outfit): void => {
+  const apart = lengthsFit(outfit, outfit.garments[0]!, { unit: 'mm', step: 0.5 }).filter(
+    ({ within }) => !within,
+  );
+  expect(apart.map(({ say }) => say)).toEqual([]);
   const running = order(outfit);
   expect(broken(running)).toEqual([]);
   expect(running.sequence.length).toBeGreaterThan(5);
