@@ -73,5 +73,14 @@ export function edgeRuns(looked: Looked, edges: readonly EdgeRef[], both: boolea
   return runs;
 }
 
+/** Does a run come back to where it began? One of two edges does where they meet at both their ends. */
+export function isClosed(looked: Looked, run: Chain): boolean {
+  const [first, last] = [run[0], run.at(-1)];
+  if (!first || !last || run.length < 2) return false;
+  if (run.length > 2) return endToEnd(looked, last, first);
+  const folded = first.piece === last.piece ? 1 : 0;
+  return looked.garment.joins.filter((join) => ties(looked, join, first, last)).length + folded > 1;
+}
+
 /** A run as a description spells it. */
 export const spellRun = (run: Chain): readonly string[] => run.map(spell);

@@ -2,7 +2,7 @@ import { edgeName, lookUp } from '../chains.ts';
 import type { Chain, EdgeRef, Garment } from '../outfit.ts';
 import { findPlace, freeEdges } from '../units/place.ts';
 import type { PlaceAsked, Unit } from '../units/unit.ts';
-import { edgeRuns, spellRun } from './edge-runs.ts';
+import { edgeRuns, isClosed, spellRun } from './edge-runs.ts';
 
 /** Somewhere a unit could be put: as a description spells it, and as the maker reads it. */
 export interface PlaceChoice {
@@ -99,8 +99,9 @@ function edgeChoices(
       joinsUp(asked),
     ),
   );
+  const also = asked.ring ? others.filter((run) => isClosed(looked, run)) : others;
   const singly = [...likely, ...others].flat().map((ref): Chain => [ref]);
-  return [...likely, ...others, ...singly.filter(([ref]) => ref?.other === false)]
+  return [...likely, ...also, ...singly.filter(([ref]) => ref?.other === false)]
     .map((run) => ({ at: spellRun(run), say: sayRun(garment, run) }))
     .filter((choice) => findPlace(garment, asked, choice.at).ok);
 }
