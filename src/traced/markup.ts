@@ -50,7 +50,7 @@ function readDoctype(
   const mark = tagEnd(text, open, '[>');
   if (mark < 0) return bad(BROKEN);
   if (text[mark] === '>') return good({ end: mark + 1, texts });
-  let at = mark + 1;
+  let [at, count] = [mark + 1, 0];
   const skip = (): void => {
     SPACE.lastIndex = at;
     SPACE.exec(text);
@@ -65,11 +65,11 @@ function readDoctype(
     }
     ENTITY.lastIndex = at;
     const found = ENTITY.exec(text);
-    if (!found || texts.size >= 40) return bad(ENTITIES);
-    texts.set(
-      found[1] ?? '',
-      (found[2] ?? found[3] ?? '').replaceAll('"', '&quot;').replaceAll("'", '&apos;'),
-    );
+    if (!found || ++count > 40) return bad(ENTITIES);
+    const [, name = '', double, single = ''] = found;
+    // Of two texts of one name the first counts.
+    if (!texts.has(name))
+      texts.set(name, (double ?? single).replaceAll('"', '&quot;').replaceAll("'", '&apos;'));
     at = ENTITY.lastIndex;
   }
   at++;

@@ -67,17 +67,21 @@ const UNIT_MM: Readonly<Record<string, number>> = {
   '': 25.4 / 96,
 };
 
-/** A length of a file in millimetres, and whether its unit is one of a rule; nothing for `100%`, `2em` or what is no length. */
-export function readSize(text: string | null): { readonly mm: number; readonly ruled: boolean } | undefined {
+/** A length of a file in millimetres and in its own units, and whether its unit is one of a rule; nothing for `100%`, `2em` or what is no length. */
+export function readSize(
+  text: string | null,
+): { readonly mm: number; readonly units: number; readonly ruled: boolean } | undefined {
   const [, figure = '', unit = ''] = /^\s*([+-]?[\d.]+(?:e[+-]?\d+)?)\s*([a-z]*)\s*$/i.exec(text ?? '') ?? [];
   const per = UNIT_MM[unit.toLowerCase()];
   if (!NUMBER.test(figure) || per === undefined) return undefined;
-  return { mm: Number(figure) * per, ruled: !['', 'px'].includes(unit.toLowerCase()) };
+  const ruled = !['', 'px'].includes(unit.toLowerCase());
+  const long = Number(figure) * per;
+  return { mm: long, units: ruled ? (long * 96) / 25.4 : Number(figure), ruled };
 }
 
 /** A length of a file in its own units, of which 96 make an inch; 0 where none is written, NaN where it cannot be read. */
 export const unitsOf = (text: string | null): number =>
-  text === null || text.trim() === '' ? 0 : ((readSize(text)?.mm ?? Number.NaN) * 96) / 25.4;
+  text === null || text.trim() === '' ? 0 : (readSize(text)?.units ?? Number.NaN);
 
 /** How the box of a drawing is laid into a width and a height given in any one unit: both ways alike unless it says `none`. */
 export function fitBox(

@@ -5,6 +5,7 @@ import { putPart } from '../../outfit/changing/parts.ts';
 import type { Garment, Outfit } from '../../outfit/outfit.ts';
 import { writeProblem } from '../../outfit/problem.ts';
 import type { Outline } from '../../shape/outline.ts';
+import { Sign } from '../../ui/signs.tsx';
 import { FieldBox } from '../reckoner/field.tsx';
 import type { Session } from '../session.ts';
 import { ask, problem } from './change.ts';
@@ -119,6 +120,7 @@ export function TracePiece(props: PieceProps) {
         </p>
       ) : (
         <p class="fault" role={tried.value ? 'alert' : undefined} data-part="trace-fault">
+          <Sign name="caution" />
           <span>{made.error.say}</span>
         </p>
       )}

@@ -134,7 +134,11 @@ export function TraceSheet({ trace, drawing, of, marking }: SheetProps) {
           ))}
         </ul>
         {closed.length > could.length && (
-          <p class="quiet">Smaller lines, {closed.length - could.length} of them, can be marks.</p>
+          <p class="quiet">
+            {closed.length - could.length === 1
+              ? '1 smaller closed line can be a mark.'
+              : `${closed.length - could.length} smaller closed lines can be marks.`}
+          </p>
         )}
       </section>
       <ScaleFields
