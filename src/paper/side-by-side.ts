@@ -24,9 +24,15 @@ function atOrigin({ name, drawn }: PatternSheet): Shelved {
   };
 }
 
+/** How far a line goes, the larger way. */
+function reach(points: Path['points']): number {
+  const { left, top, right, bottom } = boundingBox(points);
+  return Math.max(right - left, bottom - top);
+}
+
 /**
  * Several sheets as one drawing to one scale: laid in rows as they come, in about as much width as height, each with
- * its name below and no other words. Sheets with no line are left out.
+ * its name below and no other words. Sheets with no line are left out, and grain lines that their heads would fill.
  */
 export function sideBySide(name: string, sheets: readonly PatternSheet[]): PatternSheet {
   const all = sheets.filter(({ drawn }) => drawn.some(({ kind }) => kind === 'path')).map(atOrigin);
@@ -38,7 +44,8 @@ export function sideBySide(name: string, sheets: readonly PatternSheet[]): Patte
   let [x, y, high] = [0, 0, 0];
   for (const one of all) {
     if (x > 0 && x + one.wide > room) [x, y, high] = [0, y + high + gap + letters * 2, 0];
-    drawn.push(...one.drawn.map((line) => moved(line, nm(x), nm(y))));
+    const clear = one.drawn.filter(({ stroke, points }) => stroke !== 'grain' || reach(points) > gap * 1.5);
+    drawn.push(...clear.map((line) => moved(line, nm(x), nm(y))));
     const below = nm(y + one.high + letters * 1.4);
     drawn.push(middleWords(one.name, place(nm(x + times(one.wide, 1 / 2)), below), letters));
     high = Math.max(high, one.high);
