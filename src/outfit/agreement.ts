@@ -263,6 +263,9 @@ function checkWork(outfit: Outfit, looked: Looked, work: Work, path: Path, say: 
       work.with.forEach((piece, i) => {
         checkPiece(looked, who, piece, [...path, 'with', i], say);
       });
+      work.finishes?.forEach((ref, i) => {
+        checkEdge(looked, who, ref, [...path, 'finishes', i], say);
+      });
       break;
     case 'hem':
     case 'casing':

@@ -263,6 +263,8 @@ export type Work =
       /** Other pieces that it takes in hand, besides `on`. */
       readonly with: readonly string[];
       readonly when: 'flat' | 'free' | 'late';
+      /** Edges that these steps finish, so that they are not raw when all is done. */
+      readonly finishes?: readonly EdgeRef[];
       readonly steps: readonly OwnStep[];
     });
 

@@ -311,6 +311,7 @@ const work = v.variant(
       ...on,
       with: v.optional(list(id), []),
       when: oneOf(['flat', 'free', 'late']),
+      finishes: v.exactOptional(list(edgeRef)),
       steps: v.pipe(
         list(
           record({

@@ -77,6 +77,7 @@ function figures(one: Work, say: Spelling): Written {
       return without(
         {
           ...one,
+          finishes: one.finishes?.map(spell),
           steps: one.steps.map((step) => without({ ...step }, { rest: 0, final: false, wets: false })),
         },
         { with: [] },
