@@ -155,6 +155,7 @@ export const WORDS: Readonly<Record<string, string>> = {
   'ribbon.where': 'Where it is threaded, in words.',
   'own.with': 'Ids of other pieces that it takes in hand.',
   'own.when': 'flat: before any seam of the piece. free: whenever it is best. late: when its seams are sewn.',
+  'own.finishes': 'Edges that these steps finish, such as `frill.front-end`; else they count as raw.',
   'own.steps': 'Its steps, in your own words.',
   'steps.say': 'What to do.',
   'steps.station': 'Where it is done.',
