@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { mm, toMm } from '../../../src/length/length.ts';
 import { changeUnit, makeAnew, putOn, takeOff } from '../../../src/outfit/changing/units.ts';
+import { lengthsFit } from '../../../src/outfit/lengths-fit.ts';
 import type { Outfit } from '../../../src/outfit/outfit.ts';
 import { UNITS } from '../../../src/outfit/units/all.ts';
 import { chainLength } from '../../../src/outfit/units/place.ts';
@@ -112,6 +113,10 @@ describe('making anew', () => {
     expect(tried.length).toBeGreaterThan(0);
     for (const outfit of tried) {
       expect(wrongWith(outfit)).toEqual([]);
+      const misfits = lengthsFit(outfit, only(outfit), { unit: 'mm', step: 1 }).filter(
+        ({ within }) => !within,
+      );
+      expect(misfits).toEqual([]);
       expect(made(makeAnew(outfit, 'shirt'))).toEqual(outfit);
     }
   });
