@@ -6,7 +6,8 @@ import type { Outline, Point, Segment } from '../../shape/outline.ts';
 import type { Work } from '../outfit.ts';
 import { straight } from './rectangle.ts';
 import { bend } from './sketch.ts';
-import { BODICE_PLACE, SKIRT, SKIRT_USUAL, skirtFigures, skirtOf } from './skirt.ts';
+import { skirtOf } from './skirt.ts';
+import { BODICE_PLACE, SKIRT, SKIRT_USUAL, skirtFigures } from './skirt-figures.ts';
 import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 

@@ -4,7 +4,8 @@ import { bad, good } from '../../length/result.ts';
 import type { Work } from '../outfit.ts';
 import { rectangle } from './rectangle.ts';
 import { bend, wave } from './sketch.ts';
-import { BODICE_PLACE, SKIRT, SKIRT_USUAL, skirtFigures, skirtOf } from './skirt.ts';
+import { skirtOf } from './skirt.ts';
+import { BODICE_PLACE, SKIRT, SKIRT_USUAL, skirtFigures } from './skirt-figures.ts';
 import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 

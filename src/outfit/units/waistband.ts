@@ -1,29 +1,16 @@
 import { refusal } from '../../cloth/refusal.ts';
 import { geometry } from '../../cloth/source.ts';
-import { add, subtract, times, zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
-import type { Outline } from '../../shape/outline.ts';
-import { crossings, lookUp } from '../chains.ts';
-import type { Chain, Garment, Work } from '../outfit.ts';
+import type { Chain } from '../outfit.ts';
 import { asked, usually } from './length-field.ts';
-import { joinOf, pieceOf, stepOf } from './parts.ts';
-import { point, straight } from './rectangle.ts';
+import { joinOf, pieceOf } from './parts.ts';
 import { runOf } from './runs.ts';
 import { sewnLength } from './sewn-length.ts';
 import { edgeOf, small } from './sleeve-made.ts';
 import { STIFFENING, stiffeningOf } from './stiffening.ts';
 import { turnedUp } from './turned-up.ts';
 import { unit } from './unit.ts';
-
-/** A waist that closes all round begins at the seam that is left open at its top; nothing where no seam is. */
-function fromOpening(garment: Garment, chain: Chain): Chain | undefined {
-  const open = crossings(lookUp(garment), chain, true).find(({ over }) =>
-    over.some((join) => join.stopsAt !== undefined),
-  );
-  if (!open) return undefined;
-  const at = chain.indexOf(open.to);
-  return [...chain.slice(at), ...chain.slice(0, at)];
-}
+import { bandOutline, closing, fromOpening } from './waistband-parts.ts';
 
 /** A straight band round a waist, of two layers, stiffened, closing with a lap. */
 export const waistband = unit({
@@ -164,17 +151,7 @@ export const waistband = unit({
           'Let one of its seams stop at an opening below the waist.',
         ),
       );
-    const end = add(length, overlap);
-    const outline: Outline = {
-      start: point(zero, zero),
-      edges: [
-        straight('upper', point(end, zero)),
-        straight('front-end', point(end, depth)),
-        straight('lap', point(subtract(end, overlap), depth)),
-        straight('lower', point(zero, depth)),
-        straight('back-end', point(zero, zero)),
-      ],
-    };
+    const outline = bandOutline(length, overlap, depth);
     const layer = (part: string, which: string) =>
       pieceOf({
         id: id(part),
@@ -188,37 +165,6 @@ export const waistband = unit({
     const [outer, inner] = [layer('outer', 'Outer'), layer('inner', 'Inner')];
     const round = (piece: string): Chain =>
       ['back-end', 'upper', 'front-end', 'lap'].map((edge) => edgeOf(piece, edge));
-    const middle = times(depth, 1 / 2);
-    const closing: Work =
-      closes === 'button'
-        ? {
-            kind: 'buttonholes',
-            id: id('button'),
-            name: `Button of the ${small(name)}`,
-            on: outer.id,
-            through: [inner.id],
-            along: 'front-end',
-            count: 1,
-            first: middle,
-            last: middle,
-            from: `the upper edge of the ${small(name)}`,
-            button: { diameter, thickness },
-            direction: 'across',
-            top: 'each',
-            marker,
-          }
-        : {
-            kind: 'own',
-            id: id('hook'),
-            name: `Hook of the ${small(name)}`,
-            on: outer.id,
-            with: [inner.id],
-            when: 'late',
-            steps: [
-              stepOf('Sew a hook inside the end of the overlap, a little back from its edge', 'hand', 5),
-              stepOf(`Lap the ${small(name)} as it is worn and sew the bar where the hook lies`, 'hand', 6),
-            ],
-          };
     return good({
       pieces: [outer, inner],
       works: [
@@ -231,7 +177,7 @@ export const waistband = unit({
           edge: 'lower',
           turn: allowance,
         },
-        closing,
+        closing(closes, { id, name, layers: [outer.id, inner.id], depth, diameter, thickness, marker }),
       ],
       joins: [
         joinOf({
