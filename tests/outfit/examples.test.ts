@@ -2,9 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
 import { fresh, runningOrder } from '../../src/order/running.ts';
+import { spell } from '../../src/outfit/chains.ts';
 import { readHandWritten } from '../../src/outfit/hand-written.ts';
 import { lengthsFit } from '../../src/outfit/lengths-fit.ts';
 import { writeProblem } from '../../src/outfit/problem.ts';
+import { rawEdges } from '../../src/outfit/raw-edges.ts';
 import { readOutfit } from '../../src/outfit/reading.ts';
 
 const folder = new URL('../../public/examples/', import.meta.url);
@@ -40,6 +42,11 @@ describe.each(names)('%s', (name) => {
     expect(fits.length).toBeGreaterThan(0);
     const off = fits.filter(({ within }) => !within);
     expect(off.map(({ say }) => say)).toEqual([]);
+  });
+
+  test('leaves no edge raw', () => {
+    const raw = outfit.garments.flatMap((garment) => rawEdges(garment).map(spell));
+    expect(raw).toEqual([]);
   });
 
   test('can be sewn: every step comes once, the try-on among them', () => {
