@@ -1,5 +1,5 @@
 import type { Sourced } from '../cloth/advice.ts';
-import { practice, type Source } from '../cloth/source.ts';
+import { practice, published, type Source } from '../cloth/source.ts';
 import { inches, type Length, longest, mm, nm, size, subtract } from '../length/length.ts';
 import { type Marking, writeLength } from '../length/writing.ts';
 import { edgeLengths } from '../shape/measure.ts';
@@ -36,7 +36,14 @@ export const LONG_SEAMS_ALIKE: Sourced<number> = { value: 5, source: practice };
 export const CAP_EASE: Sourced<Length> = { value: inches(1.5), source: practice };
 
 /** A back shoulder may be this much longer than the front one and is eased to it. */
-export const SHOULDER_EASE: Sourced<Length> = { value: inches(1, 4), source: practice };
+export const SHOULDER_EASE: Sourced<Length> = {
+  value: inches(1, 4),
+  source: published(
+    'Clothing for Women, Baldt',
+    '1916',
+    'Construction of outer garments, tailored waist, part 2',
+  ),
+};
 
 /**
  * Gathers may be drawn up this much tighter or looser than planned without its showing.
