@@ -8,6 +8,7 @@ import { bad, good } from '../../length/result.ts';
 import type { Join, Work } from '../outfit.ts';
 import { edgeOn } from './collar.ts';
 import { joinOf, pieceOf, stepOf } from './parts.ts';
+import { beyondReason } from './reason.ts';
 import { strip } from './rectangle.ts';
 import { runOf } from './runs.ts';
 import { bend } from './sketch.ts';
@@ -69,6 +70,8 @@ export const biasBoundNeck = unit({
   build: ({ values, at, cloth, garment, id, name }) => {
     const { shows, width, turn, goes } = values;
     const run = runOf(garment, at.neck.chain);
+    const beyond = beyondReason({ width });
+    if (beyond) return bad(beyond);
     const ring = goes === 'ring';
     if (run.length <= 0)
       return bad(refusal('at.neck', 'This edge has no length.', 'Choose an edge with one.'));

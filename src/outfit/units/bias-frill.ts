@@ -4,6 +4,7 @@ import { times } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { atPlace, FRILL_FIELDS, frillParts, MARKS_FIELD, tooFull } from './frill.ts';
 import { GOES_FIELD, seamToEdge } from './frill-seam.ts';
+import { beyondReason } from './reason.ts';
 import { runOf } from './runs.ts';
 import { wave } from './sketch.ts';
 import { unit } from './unit.ts';
@@ -50,6 +51,8 @@ export const biasFrill = unit({
     const { depth, fullness, layers, allowance, marks, goes } = values;
     const full = tooFull(fullness);
     if (full) return bad(full);
+    const beyond = beyondReason({ depth }, allowance);
+    if (beyond) return bad(beyond);
     const run = runOf(garment, at.edge.chain);
     const sewn = seamToEdge.join({ id, name, garment, run, allowance, goes, parts: [id()] });
     if (!sewn.ok) return sewn;

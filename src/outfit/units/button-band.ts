@@ -64,6 +64,10 @@ export const buttonBand = unit({
     }
     if (first < 0)
       return bad(refusal('first', 'The first button lies above the opening.', 'Give zero or more.'));
+    if (held !== undefined && held <= 0) {
+      const cure = 'Give a level below the top, or leave it empty.';
+      return bad(refusal('held', 'No button can be held there.', cure));
+    }
     if (!shorter(last, at.opening.length)) {
       const cure = `Give less than ${inBothRules(at.opening.length, 'down')}.`;
       return bad(refusal('last', 'The last button lies below the opening.', cure));

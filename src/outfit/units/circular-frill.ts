@@ -12,6 +12,7 @@ import type { OwnStep, Piece, Work } from '../outfit.ts';
 import { FINISH_FIELD, FRILL_FIELDS } from './frill.ts';
 import { GOES_FIELD, seamToEdge } from './frill-seam.ts';
 import { pieceOf, stepOf } from './parts.ts';
+import { beyondReason } from './reason.ts';
 import { ringPart } from './ring-part.ts';
 import { eachOf, runOf } from './runs.ts';
 import { bend, wave } from './sketch.ts';
@@ -54,6 +55,8 @@ export const circularFrill = unit({
   propose: ({ at, garment }) => seamToEdge.propose(garment, at.edge),
   build: ({ values, at, cloth, garment, id, name }) => {
     const { depth, circles, finish, goes, allowance } = values;
+    const beyond = beyondReason({ depth }, allowance);
+    if (beyond) return bad(beyond);
     const run = runOf(garment, at.edge.chain);
     const hem = finish === 'hem' ? times(allowance, 1 / 2) : zero;
     if (run.length <= 0) {

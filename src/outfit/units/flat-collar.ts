@@ -8,6 +8,7 @@ import { COLLAR_ALLOWANCE, layers, NECK_PLACE, proposeAllowance, turnedSeam } fr
 import { NECK_BY_FIELD, neckSeam } from './collar-neck.ts';
 import { besideNeck } from './flat-collar-outline.ts';
 import { neckLine } from './neck-line.ts';
+import { beyondReason } from './reason.ts';
 import { isGathered, runOf } from './runs.ts';
 import { bend } from './sketch.ts';
 import { STIFFENING, stiffeningOf } from './stiffening.ts';
@@ -55,6 +56,8 @@ export const flatCollar = unit({
   build: ({ values, at, cloth, garment, id, name }) => {
     const { width, corner, neckBy, roll, allowance, stiffening } = values;
     const run = runOf(garment, at.neck.chain);
+    const beyond = beyondReason({ width }, allowance);
+    if (beyond) return bad(beyond);
     if (width <= 0) return bad(refusal('width', 'The collar has no width.', 'Give a width above zero.'));
     if (roll < 0 || longer(roll, inches(4))) {
       const cure = 'Give from 0 to 100 mm (4 in).';

@@ -6,6 +6,7 @@ import { inBothRules } from '../../length/both-rules.ts';
 import { inches, shorter, subtract, zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { atPlace, FINISH_FIELD, FRILL_FIELDS, frillParts, MARKS_FIELD, tooFull } from './frill.ts';
+import { beyondReason } from './reason.ts';
 import { isGathered, runOf } from './runs.ts';
 import { wave } from './sketch.ts';
 import { unit } from './unit.ts';
@@ -60,6 +61,8 @@ export const insetFrill = unit({
     const { depth, fullness, finish, baste, marks } = values;
     const full = tooFull(fullness);
     if (full) return bad(full);
+    const beyond = beyondReason({ depth });
+    if (beyond) return bad(beyond);
     if (!shorter(baste, join.depth) || baste <= 0) {
       const wrong =
         baste <= 0

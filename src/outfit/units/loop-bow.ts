@@ -1,9 +1,10 @@
 import { bow } from '../../cloth/bows.ts';
 import { subtract, times } from '../../length/length.ts';
-import { good } from '../../length/result.ts';
+import { bad, good } from '../../length/result.ts';
 import type { Join, OwnStep, Piece, Work } from '../outfit.ts';
 import { edgeOn } from './collar.ts';
 import { joinOf, pieceOf, stepOf } from './parts.ts';
+import { beyondReason } from './reason.ts';
 import { strip } from './rectangle.ts';
 import { bend } from './sketch.ts';
 import { unit } from './unit.ts';
@@ -55,6 +56,8 @@ export const loopBow = unit({
   blame: { tails: 'tail' },
   build: ({ values, at, cloth, id, name }) => {
     const { tail, tailWidth, allowance, ...sizes } = values;
+    const beyond = beyondReason({ ...sizes, tail, tailWidth }, allowance);
+    if (beyond) return bad(beyond);
     const made = bow({
       ...sizes,
       allowance,

@@ -1,10 +1,11 @@
 import { practice } from '../../cloth/source.ts';
 import { tiedBow } from '../../cloth/tied-bow.ts';
 import { add, inches, type Length, times, zero } from '../../length/length.ts';
-import { good } from '../../length/result.ts';
+import { bad, good } from '../../length/result.ts';
 import type { Join, PieceMark, Work } from '../outfit.ts';
 import { edgeOn } from './collar.ts';
 import { joinOf, pieceOf, stepOf } from './parts.ts';
+import { beyondReason } from './reason.ts';
 import { strip } from './rectangle.ts';
 import { bend } from './sketch.ts';
 import { unit } from './unit.ts';
@@ -65,6 +66,8 @@ export const neckclothBow = unit({
         },
   build: ({ values, cloth, id, name }) => {
     const { knot, allowance, width, ...sizes } = values;
+    const beyond = beyondReason({ ...sizes, width, knot }, allowance);
+    if (beyond) return bad(beyond);
     const made = tiedBow({
       ...sizes,
       width,

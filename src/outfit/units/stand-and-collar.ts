@@ -5,6 +5,7 @@ import { inBothRules } from '../../length/both-rules.ts';
 import { add, inches, longer } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { COLLAR_ALLOWANCE, layers, NECK_PLACE, proposeAllowance, turnedSeam } from './collar.ts';
+import { beyondReason } from './reason.ts';
 import { runOf } from './runs.ts';
 import { bend } from './sketch.ts';
 import { fallOnStand, proposeClosing, standFor } from './stand.ts';
@@ -51,6 +52,8 @@ export const standAndCollar = unit({
   build: ({ values, at, cloth, garment, marker, id, name }) => {
     const { height, width, point, allowance, rise } = values;
     const run = runOf(garment, at.neck.chain);
+    const beyond = beyondReason({ width }, allowance);
+    if (beyond) return bad(beyond);
     const stand = standFor({
       id: (part) => id(`stand-${part}`),
       name: `${name} stand`,

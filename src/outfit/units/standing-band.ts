@@ -1,5 +1,6 @@
-import { good } from '../../length/result.ts';
+import { bad, good } from '../../length/result.ts';
 import { COLLAR_ALLOWANCE, NECK_PLACE, proposeAllowance, turnedSeam } from './collar.ts';
+import { beyondReason } from './reason.ts';
 import { runOf } from './runs.ts';
 import { bend } from './sketch.ts';
 import { proposeClosing, standFor } from './stand.ts';
@@ -29,6 +30,8 @@ export const standingBand = unit({
   propose: ({ at, garment }) => ({ ...proposeClosing(garment, at.neck), ...proposeAllowance(at.neck) }),
   build: ({ values, at, cloth, garment, marker, id, name }) => {
     const { height, allowance } = values;
+    const beyond = beyondReason({ height }, allowance);
+    if (beyond) return bad(beyond);
     const run = runOf(garment, at.neck.chain);
     const made = standFor({
       id,

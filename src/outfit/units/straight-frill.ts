@@ -4,6 +4,7 @@ import { zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { atPlace, FINISH_FIELD, FRILL_FIELDS, frillParts, MARKS_FIELD, tooFull } from './frill.ts';
 import { GOES_FIELD, seamToEdge } from './frill-seam.ts';
+import { beyondReason } from './reason.ts';
 import { runOf } from './runs.ts';
 import { wave } from './sketch.ts';
 import { unit } from './unit.ts';
@@ -45,6 +46,8 @@ export const straightFrill = unit({
     const { depth, fullness, finish, grain, allowance, marks } = values;
     const full = tooFull(fullness);
     if (full) return bad(full);
+    const beyond = beyondReason({ depth }, allowance);
+    if (beyond) return bad(beyond);
     const run = runOf(garment, at.edge.chain);
     const sewn = seamToEdge.join({ id, name, garment, run, allowance, goes: values.goes, parts: [id()] });
     if (!sewn.ok) return sewn;
