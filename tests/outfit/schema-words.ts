@@ -156,7 +156,6 @@ export const WORDS: Readonly<Record<string, string>> = {
   'own.with': 'Ids of other pieces that it takes in hand.',
   'own.when': 'flat: before any seam of the piece. free: whenever it is best. late: when its seams are sewn.',
   'own.finishes': 'Edges that these steps finish, such as `frill.front-end`; else they count as raw.',
-  'own.finishes': 'Edges that these steps finish, so that they are not raw when all is done.',
   'own.steps': 'Its steps, in your own words.',
   'steps.say': 'What to do.',
   'steps.station': 'Where it is done.',
