@@ -1,9 +1,10 @@
 // Draws the icon's pictures anew from public/icons/icon.svg. Run by hand after the drawing has changed.
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { BROWSER_FLAGS, findChromium, NO_CHROMIUM } from './chromium.mjs';
 import { ROOT } from './house.mjs';
+import { palettePng } from './palette-png.mjs';
 
 const folder = join(ROOT, 'public/icons');
 const rounded = readFileSync(join(folder, 'icon.svg'), 'utf8');
@@ -20,8 +21,20 @@ for (const [name, size, drawing] of /** @type {const} */ ([
   ['icon-maskable-512', 512, inner],
   ['apple-touch-180', 180, square],
 ])) {
-  const page = await browser.newPage({ viewport: { width: size, height: size } });
-  await page.setContent(`<style>*{margin:0}svg{display:block;width:100vw;height:100vh}</style>${drawing}`);
-  await page.screenshot({ path: join(folder, `${name}.png`), omitBackground: true });
+  const page = await browser.newPage();
+  const pixels = await page.evaluate(
+    async ({ size: side, drawing: svg }) => {
+      const image = new Image();
+      image.src = `data:image/svg+xml,${encodeURIComponent(svg)}`;
+      await image.decode();
+      const canvas = new OffscreenCanvas(side, side);
+      const pen = canvas.getContext('2d');
+      if (!pen) throw new Error('no canvas');
+      pen.drawImage(image, 0, 0, side, side);
+      return [...pen.getImageData(0, 0, side, side).data];
+    },
+    { size, drawing },
+  );
+  writeFileSync(join(folder, `${name}.png`), palettePng(Uint8Array.from(pixels), size));
 }
 await browser.close();
