@@ -107,7 +107,9 @@ export function actionsOfJoin(
       });
       break;
     }
-    case 'turned':
+    case 'turned': {
+      // All along an edge, as a facing is sewn, nothing is left open and there is no corner.
+      const along = join.worked === 'round';
       actions.push(
         {
           action: 'pin',
@@ -116,12 +118,17 @@ export function actionsOfJoin(
           minutes: 5,
           ...afterBasting,
         },
-        { action: 'stitch', ...machine, say: `Stitch ${it}, leaving the rest open`, minutes: 6 },
+        {
+          action: 'stitch',
+          ...machine,
+          say: `Stitch ${it}${along ? '' : ', leaving the rest open'}`,
+          minutes: 6,
+        },
         { action: 'clip', station: 'cut', say: `Grade and clip ${it}`, minutes: 5, final: true },
         {
           action: 'turn',
           ...hand,
-          say: `Turn ${it} right side out and work the corners out`,
+          say: `Turn ${it} right side out${along ? '' : ' and work the corners out'}`,
           minutes: 5,
           rule: 'turn after clipping',
           because: 'a seam is clipped before it is turned, or the edge stays blunt',
@@ -130,6 +137,7 @@ export function actionsOfJoin(
         { action: 'press', station: 'iron', say: `Press ${it}, the seam just inside the edge`, minutes: 4 },
       );
       break;
+    }
     case 'ends':
       actions.push(
         { action: 'pin', station: 'pin', say: `Pin ${it} right sides together`, minutes: 3 },

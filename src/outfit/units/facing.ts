@@ -156,6 +156,7 @@ export const facing = unit({
           on: first.id,
           with: rest,
           when: 'flat',
+          finishes: pieces.map((piece) => edgeOf(piece.id, 'outer')),
           steps: [stepOf(`Overlock the free edges of the ${small(name)}`, 'overlocker', 6)],
         },
         {

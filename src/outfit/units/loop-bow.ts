@@ -122,6 +122,7 @@ export const loopBow = unit({
         on: loops,
         with: [...rest, ...(host ? [host.id] : [])],
         when: 'late',
+        finishes: pieces.flatMap((piece) => [edgeOn(piece.id, 'right-end'), edgeOn(piece.id, 'left-end')]),
         steps,
       },
     ];
