@@ -136,16 +136,17 @@ describe('a tailored waist (Baldt, Clothing for Women, 1916, chapter 16, Tailore
     expect(notForced(running, ['back-side-seam/baste', 'back-try/fit', 'back-side-seam/stitch'])).toEqual([]);
   });
 
-  it('the collar is stitched, turned and pressed before the neck; one layer of its band to the neck, the other turned in over the seam', () => {
+  it('the collar is stitched, turned and pressed before it is sewn to its band; one layer of the band to the neck, the other turned in over both seams', () => {
     expect(
       notForced(running, [
         'collar-layers/stitch',
         'collar-layers/turn',
         'collar-layers/press',
-        'collar-stand-neck/pin',
+        'collar-fall-seam/pin',
       ]),
     ).toEqual([]);
     expect(notForced(running, ['collar-stand-neck/stitch', 'collar-stand-neck/cover'])).toEqual([]);
+    expect(notForced(running, ['collar-fall-seam/stitch', 'collar-fall-seam/cover'])).toEqual([]);
   });
 
   it('the underarm seam of the waist is stitched and the top of the sleeve gathered before the sleeve is placed; it is basted, tried on, stitched', () => {
