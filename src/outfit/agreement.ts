@@ -1,10 +1,8 @@
-import { longer } from '../length/length.ts';
-import { crossings, edgeName, FOLD, type Looked, lookUp, spell } from './chains.ts';
-import type { Chain, EdgeRef, Garment, Join, Outfit, Work } from './outfit.ts';
+import { type Asking, checkJoin, checkWork, didYouMean, type Say } from './agreement-edges.ts';
+import { FOLD, lookUp } from './chains.ts';
+import type { Garment, Outfit, Piece } from './outfit.ts';
 import { type Problem, pointer } from './problem.ts';
-import { nearest } from './suggest.ts';
-
-type Path = readonly (string | number)[];
+import { called, lacks, namesOf, type Path, SURE, type Unsure } from './unsure.ts';
 
 /** More than this many at once help nobody, and looking for what was meant takes time. */
 const MOST = 100;
@@ -12,12 +10,13 @@ const MOST = 100;
 /**
  * What the names and figures of a well-formed outfit must agree about: every name exists and is used once, chains lie
  * end to end, a caught trim is basted less deep than its seam, a folded piece has its fold. All problems are given
- * (the first hundred of very many), in the order of the file.
+ * (the first hundred of very many), in the order of the file. Of a description that was filled in to be looked at,
+ * what hangs on the filling is left out.
  */
-export function disagreements(outfit: Outfit): readonly Problem[] {
+export function disagreements(outfit: Outfit, unsure: Unsure = SURE): readonly Problem[] {
   const found: Problem[] = [];
-  const say: Say = (path, wrong, cure) => {
-    if (found.length >= MOST) return;
+  const say: Say = (path, wrong, cure, ...rests) => {
+    if (found.length >= MOST || unsure.inside(path) || rests.some(unsure.touches)) return;
     found.push({ at: pointer(path), wrong, cure: typeof cure === 'string' ? cure : cure() });
   };
 
@@ -26,19 +25,10 @@ export function disagreements(outfit: Outfit): readonly Problem[] {
   unique(outfit.wearers, 'wearer', ['wearers'], say);
   unique(outfit.garments, 'garment', ['garments'], say);
   outfit.garments.forEach((garment, g) => {
-    checkGarment(outfit, garment, ['garments', g], say);
+    checkGarment(outfit, garment, ['garments', g], unsure, say);
   });
   return found;
 }
-
-type Say = (path: Path, wrong: string, cure: string | (() => string)) => void;
-
-const didYouMean =
-  (wanted: string, known: Iterable<string>, otherwise: string): (() => string) =>
-  () => {
-    const near = nearest(wanted, known);
-    return near === undefined ? otherwise : `did you mean \`${near}\`?`;
-  };
 
 function unique(things: readonly { readonly id: string }[], what: string, path: Path, say: Say): void {
   const seen = new Set<string>();
@@ -50,8 +40,9 @@ function unique(things: readonly { readonly id: string }[], what: string, path: 
   });
 }
 
-function checkGarment(outfit: Outfit, garment: Garment, path: Path, say: Say): void {
+function checkGarment(outfit: Outfit, garment: Garment, path: Path, unsure: Unsure, say: Say): void {
   const looked = lookUp(garment);
+  const own = called(garment, Number(path.at(-1)), unsure);
   const taken = new Set<string>();
   for (const [list, what] of [
     ['pieces', 'piece'],
@@ -63,7 +54,7 @@ function checkGarment(outfit: Outfit, garment: Garment, path: Path, say: Say): v
       if (taken.has(thing.id)) {
         say(
           [...path, list, i, 'id'],
-          `${what} \`${thing.id}\`: something in ${garment.name} already has this id`,
+          `${what} \`${thing.id}\`: something in ${own} already has this id`,
           'give it another',
         );
       }
@@ -71,228 +62,106 @@ function checkGarment(outfit: Outfit, garment: Garment, path: Path, say: Say): v
     });
   }
 
-  const wearers = outfit.wearers.map((wearer) => wearer.id);
-  if (garment.wearer !== undefined && !wearers.includes(garment.wearer)) {
+  const ids = (things: readonly { readonly id: string }[]) =>
+    namesOf(
+      things.map(({ id }) => id),
+      unsure,
+    );
+  const wearers = ids(outfit.wearers);
+  if (garment.wearer !== undefined && lacks(wearers, garment.wearer, unsure)) {
     say(
       [...path, 'wearer'],
-      `${garment.name}: wearer \`${garment.wearer}\` does not exist`,
-      didYouMean(garment.wearer, wearers, 'add them to the wearers, or leave `wearer` out'),
+      `${own}: wearer \`${garment.wearer}\` does not exist`,
+      didYouMean(garment.wearer, wearers.all, 'add them to the wearers, or leave `wearer` out'),
     );
   }
   unique(garment.units, 'unit', [...path, 'units'], say);
 
-  const cloths = new Set(outfit.cloths.map((cloth) => cloth.id));
+  const cloths = ids(outfit.cloths);
   garment.pieces.forEach((piece, i) => {
     const at = [...path, 'pieces', i];
-    if (!cloths.has(piece.cloth)) {
+    const who = `piece \`${called(piece, i, unsure)}\``;
+    if (lacks(cloths, piece.cloth, unsure)) {
       say(
         [...at, 'cloth'],
-        `piece \`${piece.name}\`: cloth \`${piece.cloth}\` does not exist`,
-        didYouMean(piece.cloth, cloths, 'add it to the cloths'),
+        `${who}: cloth \`${piece.cloth}\` does not exist`,
+        didYouMean(piece.cloth, cloths.all, 'add it to the cloths'),
       );
     }
-    const named = new Set<string>();
-    piece.outline.edges.forEach((edge, e) => {
-      if (named.has(edge.name)) {
-        say(
-          [...at, 'outline', 'edges', e, 'name'],
-          `piece \`${piece.name}\`: two edges are called \`${edge.name}\``,
-          'give one of them another name',
-        );
-      }
-      named.add(edge.name);
-    });
-    const hasFold = piece.outline.edges.some((edge) => edge.name === FOLD);
-    if (piece.cut === 'fold' && !hasFold) {
-      say(
-        [...at, 'outline'],
-        `piece \`${piece.name}\` is cut on the fold but has no edge called \`${FOLD}\``,
-        `name the edge on the fold \`${FOLD}\``,
-      );
-    }
-    const last = piece.outline.edges.at(-1)?.segments.at(-1)?.to;
-    if (last && (last.x !== piece.outline.start.x || last.y !== piece.outline.start.y)) {
-      say(
-        [...at, 'outline', 'edges'],
-        `piece \`${piece.name}\`: the outline does not close`,
-        'let the last edge end where the first one starts',
-      );
-    }
+    checkOutline(piece, who, at, unsure, say);
   });
 
+  const asking: Asking = {
+    looked,
+    unsure,
+    say,
+    path,
+    pieces: ids(garment.pieces),
+    markers: ids(outfit.markers),
+    spoilt: new Set(
+      garment.pieces
+        .filter(({ outline }) => outline.edges.some(({ name }) => unsure.invented(name)))
+        .map(({ id }) => id),
+    ),
+  };
   garment.works.forEach((work, i) => {
-    checkWork(outfit, looked, work, [...path, 'works', i], say);
+    checkWork(asking, work, i);
   });
   garment.joins.forEach((join, i) => {
-    checkJoin(looked, join, [...path, 'joins', i], say);
+    checkJoin(asking, join, i);
   });
+  const known = { tack: ids(garment.joins), after: ids([...garment.joins, ...garment.works]) };
   garment.gates.forEach((gate, i) => {
+    const at = [...path, 'gates', i];
+    const who = `try-on \`${called(gate, i, unsure)}\``;
     for (const list of ['after', 'tack'] as const) {
-      const works = list === 'after' ? garment.works.map((work) => work.id) : [];
-      const known = [...looked.joins.keys(), ...works];
       const what = list === 'after' ? 'join or work' : 'join';
       gate[list].forEach((id, j) => {
-        if (!known.includes(id)) {
-          say(
-            [...path, 'gates', i, list, j],
-            `try-on \`${gate.name}\`: ${what} \`${id}\` does not exist`,
-            didYouMean(id, known, `name a ${what} of this garment`),
-          );
-        }
+        if (!lacks(known[list], id, unsure)) return;
+        say(
+          [...at, list, j],
+          `${who}: ${what} \`${id}\` does not exist`,
+          didYouMean(id, known[list].all, `name a ${what} of this garment`),
+        );
       });
     }
     if (gate.after.length === 0 && gate.tack.length === 0) {
-      say(
-        [...path, 'gates', i],
-        `try-on \`${gate.name}\`: nothing is put together for it`,
-        'name joins in `after` or `tack`',
-      );
+      say(at, `${who}: nothing is put together for it`, 'name joins in `after` or `tack`');
     }
   });
 }
 
-function checkPiece(looked: Looked, who: string, piece: string, path: Path, say: Say): boolean {
-  if (looked.pieces.has(piece)) return true;
-  say(
-    path,
-    `${who}: piece \`${piece}\` does not exist`,
-    didYouMean(piece, looked.pieces.keys(), 'name one of the pieces'),
-  );
-  return false;
-}
-
-function checkEdge(looked: Looked, who: string, ref: EdgeRef, path: Path, say: Say): boolean {
-  const piece = looked.pieces.get(ref.piece);
-  if (!piece || !looked.beside.has(edgeName(ref))) {
-    say(
-      path,
-      `${who}: edge \`${spell(ref)}\` does not exist`,
-      didYouMean(
-        edgeName(ref),
-        looked.beside.keys(),
-        piece
-          ? `${piece.name} has the edges ${piece.outline.edges.map((e) => `\`${e.name}\``).join(', ')}`
-          : 'name one of the pieces and its edge',
-      ),
-    );
-    return false;
-  }
-  if (ref.other && piece.cut === 'one') {
-    say(
-      path,
-      `${who}: \`${spell(ref)}\` asks for the mate of ${piece.name}, which is a single piece`,
-      'leave `other:` out, or cut the piece as a pair',
-    );
-    return false;
-  }
-  return true;
-}
-
-/** While a join names an edge that does not exist, runs over that join seem broken too: say only what is wrong first. */
-const spelledRight = (looked: Looked): boolean =>
-  looked.garment.joins.every((join) =>
-    [...join.this, ...join.to].every((ref) => looked.beside.has(edgeName(ref))),
-  );
-
-function checkChain(
-  looked: Looked,
-  who: string,
-  chain: Chain,
-  ring: boolean,
-  path: Path,
-  say: Say,
-  carrying?: string,
-): void {
-  const known = chain.map((ref, i) => checkEdge(looked, who, ref, [...path, i], say));
-  if (known.includes(false) || !spelledRight(looked)) return;
-  for (const { from, to, over } of crossings(looked, chain, ring, carrying)) {
-    if (over.length > 0) continue;
-    const where =
-      from === to ? `the two ends of \`${spell(from)}\`` : `\`${spell(from)}\` and \`${spell(to)}\``;
-    say(
-      path,
-      `${who}: ${where} do not lie end to end, because no join sews them together there`,
-      'add that join, or take one of the two out of this run',
-    );
-  }
-}
-
-function checkWork(outfit: Outfit, looked: Looked, work: Work, path: Path, say: Say): void {
-  const who = `work \`${work.name}\``;
-  if (!checkPiece(looked, who, work.on, [...path, 'on'], say)) return;
-  const edge = (name: string, key: string) =>
-    checkEdge(looked, who, { piece: work.on, edge: name, other: false }, [...path, key], say);
-  if ('marker' in work && !outfit.markers.some((marker) => marker.id === work.marker)) {
-    say(
-      [...path, 'marker'],
-      `${who}: marker \`${work.marker}\` does not exist`,
-      didYouMean(
-        work.marker,
-        outfit.markers.map((m) => m.id),
-        'add it to the markers',
-      ),
-    );
-  }
-  switch (work.kind) {
-    case 'tucks':
-    case 'crossed-tucks':
-      edge(work.from, 'from');
-      break;
-    case 'folded-band':
-    case 'applied-tape':
-    case 'gather':
-    case 'bind-edge':
-    case 'press-edge':
-    case 'stay-stitch':
-      edge(work.edge, 'edge');
-      break;
-    case 'buttonholes':
-      edge(work.along, 'along');
-      work.through.forEach((piece, i) => {
-        checkPiece(looked, who, piece, [...path, 'through', i], say);
-      });
-      if (work.count > 1 && !longer(work.last, work.first)) {
-        say(
-          [...path, 'last'],
-          `${who}: the last hole is not beyond the first`,
-          'measure both from the same place, the first one nearer',
-        );
-      }
-      break;
-    case 'own':
-      work.with.forEach((piece, i) => {
-        checkPiece(looked, who, piece, [...path, 'with', i], say);
-      });
-      work.finishes?.forEach((ref, i) => {
-        checkEdge(looked, who, ref, [...path, 'finishes', i], say);
-      });
-      break;
-    case 'hem':
-    case 'casing':
-      checkChain(looked, who, work.along, work.ring, [...path, 'along'], say);
-      break;
-    default:
-      break;
-  }
-}
-
-function checkJoin(looked: Looked, join: Join, path: Path, say: Say): void {
-  const who = `join \`${join.name}\``;
-  checkChain(looked, who, join.this, join.ring, [...path, 'this'], say, join.id);
-  checkChain(looked, who, join.to, join.ring, [...path, 'to'], say, join.id);
-  join.catches.forEach((caught, i) => {
-    const at = [...path, 'catches', i];
-    checkEdge(looked, who, caught.trim, [...at, 'trim'], say);
-    if (!longer(join.depth, caught.depth)) {
+function checkOutline(piece: Piece, who: string, path: Path, unsure: Unsure, say: Say): void {
+  const { start, edges } = piece.outline;
+  const at = [...path, 'outline'];
+  const named = new Set<string>();
+  edges.forEach(({ name }, e) => {
+    if (named.has(name)) {
       say(
-        [...at, 'depth'],
-        `${who}: the basting of \`${spell(caught.trim)}\` is as deep as the seam or deeper, so it would show`,
-        'baste less deep, or sew the seam further in',
+        [...at, 'edges', e, 'name'],
+        `${who}: two edges are called \`${name}\``,
+        'give one of them another name',
       );
     }
+    named.add(name);
   });
-  if (join.cover) checkEdge(looked, who, join.cover, [...path, 'cover'], say);
-  if (join.seam === 'covered' && !join.cover) {
-    say(path, `${who} is covered, but nothing covers it`, 'name the edge that is sewn over it in `cover`');
+  const hasFold = edges.some(({ name }) => name === FOLD || unsure.invented(name));
+  if (piece.cut === 'fold' && !hasFold) {
+    say(
+      at,
+      `${who} is cut on the fold but has no edge called \`${FOLD}\``,
+      `name the edge on the fold \`${FOLD}\``,
+    );
+  }
+  const last = edges.at(-1)?.segments.at(-1)?.to;
+  if (last && (last.x !== start.x || last.y !== start.y)) {
+    say(
+      [...at, 'edges'],
+      `${who}: the outline does not close`,
+      'let the last edge end where the first one starts',
+      [...at, 'unit'],
+      [...at, 'start'],
+      [...at, 'edges', edges.length - 1, 'to'],
+    );
   }
 }

@@ -43,12 +43,23 @@ function adjoin(looked: Looked, a: EdgeRef, b: EdgeRef): boolean {
   return a.other === b.other && beside.includes(b.edge);
 }
 
+/** Which edges are meant: `loose` counts one that does not exist as any edge. */
+type Held = 'loose' | 'strict';
+
+const isAny = (looked: Looked, ref: EdgeRef, held: Held): boolean =>
+  held === 'loose' && !looked.beside.has(edgeName(ref));
+
 /** Where along a chain an edge of it meets `ref` at a corner. */
-function meetings(looked: Looked, chain: Chain, ref: EdgeRef): ReadonlySet<'first' | 'last' | 'between'> {
+function meetings(
+  looked: Looked,
+  chain: Chain,
+  ref: EdgeRef,
+  held: Held,
+): ReadonlySet<'first' | 'last' | 'between'> {
   const found = new Set<'first' | 'last' | 'between'>();
   const beside = looked.beside.get(edgeName(ref));
   chain.forEach((c, i) => {
-    if (c.piece !== ref.piece || !beside?.includes(c.edge)) return;
+    if (!(c.piece === ref.piece && beside?.includes(c.edge)) && !isAny(looked, c, held)) return;
     if (i === 0) found.add('first');
     if (i === chain.length - 1) found.add('last');
     if (i > 0 && i < chain.length - 1) found.add('between');
@@ -60,9 +71,9 @@ function meetings(looked: Looked, chain: Chain, ref: EdgeRef): ReadonlySet<'firs
  * True where a join sews two edges' pieces together at a corner of both: the edges meet its two chains at the same
  * place along them, since both chains of a join run the same way.
  */
-const ties = (looked: Looked, join: Join, a: EdgeRef, b: EdgeRef): boolean =>
-  overlap(meetings(looked, join.this, a), meetings(looked, join.to, b)) ||
-  overlap(meetings(looked, join.this, b), meetings(looked, join.to, a));
+const ties = (looked: Looked, join: Join, a: EdgeRef, b: EdgeRef, held: Held = 'strict'): boolean =>
+  overlap(meetings(looked, join.this, a, held), meetings(looked, join.to, b, held)) ||
+  overlap(meetings(looked, join.this, b, held), meetings(looked, join.to, a, held));
 
 const overlap = (a: ReadonlySet<unknown>, b: ReadonlySet<unknown>): boolean =>
   [...a].some((place) => b.has(place));
@@ -128,10 +139,10 @@ export function crossings(
 }
 
 /** Joins between the two edges that flank `ref` on one piece: they close it into a ring. */
-const closers = (looked: Looked, ref: EdgeRef, carrying?: string): readonly Join[] => {
+const closers = (looked: Looked, ref: EdgeRef, carrying?: string, held: Held = 'strict'): readonly Join[] => {
   const [before, after] = looked.beside.get(edgeName(ref)) ?? [];
   const isOn = (chain: Chain, edge: string | undefined) =>
-    chain.some((c) => c.piece === ref.piece && c.edge === edge);
+    chain.some((c) => (c.piece === ref.piece && c.edge === edge) || isAny(looked, c, held));
   return looked.garment.joins.filter(
     (join) =>
       join.id !== carrying &&
@@ -139,6 +150,17 @@ const closers = (looked: Looked, ref: EdgeRef, carrying?: string): readonly Join
         (isOn(join.this, after) && isOn(join.to, before))),
   );
 };
+
+/**
+ * True where two neighbours of a chain that nothing makes one run might be one, were the edges right that joins name and
+ * that do not exist, or were two joins of one id told apart.
+ */
+export function mightLink(looked: Looked, { from, to }: Crossing, ring: boolean, carrying?: string): boolean {
+  const same = looked.garment.joins.filter(({ id }) => id === carrying).length > 1;
+  if (same) return true;
+  if (ring && from === to && closers(looked, from, carrying, 'loose').length > 0) return true;
+  return looked.garment.joins.some((join) => join.id !== carrying && ties(looked, join, from, to, 'loose'));
+}
 
 /** Pieces that a join holds: both chains, the trims caught and the cover. */
 export function piecesOf(join: Join): readonly string[] {

@@ -33,11 +33,16 @@ const list = <T extends v.GenericSchema>(item: T) =>
 const record = <T extends v.ObjectEntries>(entries: T) =>
   v.strictObject(entries, (issue) => {
     if (issue.expected !== 'never') return 'must be an object, in { }';
-    const near = nearest(String(issue.input), Object.keys(entries));
-    return near === undefined
-      ? `is not used here; leave it out, or use one of: ${Object.keys(entries).join(', ')}`
-      : `is not used here; did you mean \`${near}\`?`;
+    return notUsed(String(issue.input), Object.keys(entries));
   });
+
+/** What is said of a name that a thing does not have. */
+export function notUsed(name: string, used: readonly string[]): string {
+  const near = nearest(name, used);
+  return near === undefined
+    ? `is not used here; leave it out, or use one of: ${used.join(', ')}`
+    : `is not used here; did you mean \`${near}\`?`;
+}
 
 /** A length as people write it, with its unit: `4 3/8 in`, `11.1 cm`. */
 const length = v.pipe(

@@ -30,7 +30,6 @@ describe('reading an outfit file', () => {
       `${lineOf('"width": "44 in"')}:7 [cloths: Cream cotton lawn, width] Cream cotton lawn: \`width\` \`44\` has no unit; write for example "44 in" or "44 mm"`,
       `${lineOf('"cut": "pair"')}:11 [garments: Blouse, pieces: Front, cut] Front: \`cut\` must be one of: "one", "pair", "fold"`,
       `${lineOf('"id": "sleeve-hem"') - 2}:9 [garments: Blouse, works: Sleeve hem, turn] Sleeve hem: \`turn\` is missing; add it`,
-      `${lineOf('"id": "shoulder"') - 2}:9 [garments: Blouse, joins: Shoulder seam, depth] Shoulder seam: \`depth\` is missing; add it`,
       `${lineOf('"id": "shoulder"') + 3}:11 [garments: Blouse, joins: Shoulder seam, dept] Shoulder seam: \`dept\` is not used here; did you mean \`depth\`?`,
     ]);
   });
