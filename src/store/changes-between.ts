@@ -1,25 +1,7 @@
 import { type Change, pointerTo } from './describe-change.ts';
+import { type Fields, isFields, sameData } from './same-data.ts';
 
 type Way = readonly (string | number)[];
-type Fields = Readonly<Record<string, unknown>>;
-
-const isFields = (value: unknown): value is Fields =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
-/** Do two values of plain data say the same? The order of fields says nothing. */
-export function sameData(a: unknown, b: unknown): boolean {
-  if (a === b) return true;
-  if (Array.isArray(a) && Array.isArray(b)) {
-    return a.length === b.length && a.every((one, i) => sameData(one, b[i]));
-  }
-  if (!isFields(a) || !isFields(b)) return false;
-  const keys = Object.keys(a);
-  return (
-    keys.length === Object.keys(b).length &&
-    keys.every((key) => Object.hasOwn(b, key) && sameData(a[key], b[key]))
-  );
-}
-
 /** By what an entry of a list is known again: its id or its name; nothing for one that has neither. */
 const nameOf = (value: unknown): string | undefined => {
   if (!isFields(value)) return undefined;
@@ -69,6 +51,17 @@ function matches(was: readonly unknown[], now: readonly unknown[]): readonly (re
   return found;
 }
 
+/**
+ * Changes inside an entry that was known again by its id. The id is put down first, as it was and is: where another
+ * device has moved the list meanwhile, the changes must not be made to the entry that stands there now.
+ */
+function ofEntry(way: Way, was: unknown, now: unknown): readonly Change[] {
+  const changes = between(way, was, now);
+  const whole = changes.some(({ at }) => at === pointerTo(way));
+  if (changes.length === 0 || whole || !isFields(was) || typeof was.id !== 'string') return changes;
+  return [{ at: pointerTo([...way, 'id']), was: was.id, now: was.id }, ...changes];
+}
+
 function betweenLists(way: Way, was: readonly unknown[], now: readonly unknown[]): readonly Change[] {
   const changes: Change[] = [];
   let [w, n] = [0, 0];
@@ -80,7 +73,7 @@ function betweenLists(way: Way, was: readonly unknown[], now: readonly unknown[]
     }
     for (; w < keptWas; w += 1) changes.push({ at: pointerTo([...way, n]), was: was[w] });
     for (; n < keptNow; n += 1) changes.push({ at: pointerTo([...way, n]), now: now[n] });
-    if (keptWas < was.length) changes.push(...between([...way, n], was[w], now[n]));
+    if (keptWas < was.length) changes.push(...ofEntry([...way, n], was[w], now[n]));
     [w, n] = [w + 1, n + 1];
   }
   return changes;

@@ -1,4 +1,5 @@
 import { bad, good, type Result } from '../length/result.ts';
+import { type Fields, isFields } from './same-data.ts';
 
 /** One change to a description: the place as a JSON Pointer, what was there and what is there now. */
 export interface Change {
@@ -27,11 +28,6 @@ export const readPointer = (at: string): Result<readonly string[], string> => {
 /** A JSON Pointer (RFC 6901) to the place that the names lead to; the other way round of {@link readPointer}. */
 export const pointerTo = (names: readonly (string | number)[]): string =>
   names.map((name) => `/${String(name).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
-
-type Fields = Readonly<Record<string, unknown>>;
-
-const isFields = (value: unknown): value is Fields =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const arrayIndex = (name: string): number | undefined =>
   /^(0|[1-9]\d*)$/.test(name) ? Number(name) : undefined;

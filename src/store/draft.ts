@@ -1,8 +1,8 @@
-import { good, type Result } from '../length/result.ts';
 import type { Deed } from './deed.ts';
 import { describeChange } from './describe-change.ts';
 import type { TapRun } from './pack.ts';
 import type { Progress, StepProgress } from './progress-types.ts';
+import { redescribe } from './redescribe.ts';
 
 /** A step's progress while deeds are being added up. */
 interface StepDraft {
@@ -32,6 +32,7 @@ export interface Draft {
   waived: ReadonlySet<string>;
   notes: Progress['notes'];
   reckoned: Progress['reckoned'];
+  unfit: Progress['unfit'];
   undo: Progress['undo'];
   /** Steps copied already, so that they may be written to. */
   readonly own: Map<string, StepDraft>;
@@ -48,6 +49,7 @@ export const draftOf = (from: Progress): Draft => ({
   waived: from.waived,
   notes: from.notes,
   reckoned: from.reckoned,
+  unfit: from.unfit,
   undo: from.undo,
   own: new Map(),
 });
@@ -63,6 +65,7 @@ export const closeDraft = (draft: Draft): Progress => ({
   waived: draft.waived,
   notes: draft.notes,
   reckoned: draft.reckoned,
+  unfit: draft.unfit,
   undo: draft.undo,
 });
 
@@ -125,10 +128,13 @@ export const addDeed = (draft: Draft, deed: Deed, takenBack: Deed | undefined): 
       break;
     }
     case 'redescribed': {
-      // All of them or none: half a change would be a description that nobody meant.
-      let all: Result<unknown, string> = good(draft.description);
-      for (const change of act.changes) if (all.ok) all = describeChange(all.value, change);
-      if (all.ok) draft.description = all.value;
+      const changed = redescribe(draft.description, act.changes);
+      if (changed.ok) draft.description = changed.value;
+      else {
+        const unfit = ownList(draft.unfit, draft.from.unfit);
+        unfit.push({ deed: deed.id, say: act.say });
+        draft.unfit = unfit;
+      }
       break;
     }
     case 'step-opened': {

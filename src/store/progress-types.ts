@@ -38,6 +38,11 @@ export interface Progress {
   readonly notes: readonly { readonly step: string; readonly text: string; readonly at: number }[];
   /** Figures put on cards, in the order in which they were put; `deed` is the one to take back to take them off. */
   readonly reckoned: readonly (Omit<ReckonedAct, 'kind'> & { readonly deed: DeedId })[];
+  /**
+   * Changes of the description that could not be made, because another device had changed the same place before: what
+   * the maker did, in her words. They stay in the ledger and count again once what is in their way is taken back.
+   */
+  readonly unfit: readonly { readonly deed: DeedId; readonly say: string }[];
   /** The deed that one touch of undo takes back, and its act; none where there is nothing to take back. */
   readonly undo:
     | {

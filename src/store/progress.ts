@@ -15,6 +15,7 @@ export const emptyProgress = (outfit: string): Progress => ({
   waived: new Set(),
   notes: [],
   reckoned: [],
+  unfit: [],
   undo: undefined,
   trail: emptyTrail(),
 });

@@ -8,7 +8,7 @@ import { laterDeeds } from './trail.ts';
 const FORMAT = 'slipbaste-snapshot';
 
 /** Counted up whenever adding up changes its meaning, so that an old sum is never taken for a new one. */
-const VERSION = 3;
+const VERSION = 4;
 
 /**
  * A sum of deeds kept beside the ledger so that opening is fast. It holds nothing that the deeds do not: it can be
@@ -62,6 +62,7 @@ const isSum = (sum: unknown): sum is Snapshot['sum'] =>
   Array.isArray(sum.added) &&
   Array.isArray(sum.notes) &&
   Array.isArray(sum.reckoned) &&
+  Array.isArray(sum.unfit) &&
   sum.waived instanceof Set &&
   sum.steps instanceof Map &&
   [...sum.steps.values()].every(isStep);

@@ -3,6 +3,7 @@ import { Stuck } from '../bench/finished.tsx';
 import { HouseTrouble } from '../house.tsx';
 import { writeHash } from '../route.ts';
 import type { Session } from '../session.ts';
+import { UndoBar } from './undo-bar.tsx';
 
 /** The address of a page of a description: `hashOf(session, 'garment', 'shirt')`. */
 export const hashOf = (session: Pick<Session, 'id'>, ...at: readonly string[]): string =>
@@ -76,6 +77,7 @@ export function NotThere({ session, what }: { readonly session: Session; readonl
         </a>
       </nav>
       {known ? <h1>{what}</h1> : <Stuck session={session} />}
+      <UndoBar session={session} />
     </main>
   );
 }

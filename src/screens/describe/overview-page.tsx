@@ -19,6 +19,7 @@ import { ask } from './change.ts';
 import type { PageProps } from './describe.tsx';
 import { useDraft } from './drafts.ts';
 import { Head, hashOf, NotThere } from './head.tsx';
+import { LeftOut } from './left-out.tsx';
 import { TextBox } from './text-box.tsx';
 import { UndoBar } from './undo-bar.tsx';
 import { WearerBox } from './wearer-box.tsx';
@@ -35,6 +36,7 @@ export function OverviewPage({ session }: PageProps) {
   return (
     <main class="page describe" data-part="overview">
       <Head session={session} up={[{ say: 'Outfits', href: '#/' }]} title={outfit.name} bench />
+      <LeftOut session={session} />
       <p>
         {outfit.event.name}, {dayWords(outfit.event.date, today())}
       </p>

@@ -37,13 +37,22 @@ const BEGINS = /^\s*[{/]/;
 async function mergeCopy(file: Blob): Promise<BroughtIn> {
   const backup = await readBackup(file);
   if (!backup.ok) return refused(backup.error);
-  const merged = await (await ledger()).merge(backup.value.deeds);
+  const { outfit, deeds } = backup.value;
+  const open = await ledger();
+  const merged = await open.merge(deeds);
   const say =
     merged.conflicts.length > 0
       ? `${merged.conflicts.length} deeds differ from those already here; the ones here were kept.`
       : `${merged.added} deeds brought in, ${merged.already} were here already.`;
-  return { ok: true, outfit: backup.value.outfit, say };
+  const { unfit } = await open.load(outfit);
+  return { ok: true, outfit, say: merged.added > 0 ? `${say}${leftOut(unfit.map((one) => one.say))}` : say };
 }
+
+/** Names the changes that two devices made to the same thing, of which only the earlier one could be made. */
+const leftOut = (says: readonly string[]): string =>
+  says.length === 0
+    ? ''
+    : ` On both devices the same thing was changed. The earlier change counts; left out: ${says.slice(0, 5).join(', ')}${says.length > 5 ? ` and ${says.length - 5} more` : ''}. Make it again where it is still wanted.`;
 
 /** Brings in a saved copy with its ledger, or a description that somebody wrote by hand. */
 export async function bringIn(file: Blob): Promise<BroughtIn> {
