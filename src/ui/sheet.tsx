@@ -14,12 +14,20 @@ export function Sheet(props: {
   useEffect(() => {
     const dialog = box.current;
     if (!dialog) return undefined;
+    const from = document.activeElement;
     if (!dialog.open) dialog.showModal();
     const beside = (event: MouseEvent): void => {
       if (event.target === dialog) dialog.close();
     };
     dialog.addEventListener('click', beside);
-    return () => dialog.removeEventListener('click', beside);
+    return () => {
+      dialog.removeEventListener('click', beside);
+      // Taken away with what was touched in it: the maker is back where she came from, unless something else took her.
+      queueMicrotask(() => {
+        if (document.activeElement === document.body && from instanceof HTMLElement)
+          from.focus({ preventScroll: true });
+      });
+    };
   }, []);
   return (
     <dialog ref={box} class="sheet" aria-labelledby={id} onClose={onClose}>

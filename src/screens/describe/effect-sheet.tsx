@@ -3,6 +3,7 @@ import type { Effect, StepChanged } from '../../order/effect.ts';
 import type { Step } from '../../order/step.ts';
 import { writeDuration } from '../../ui/duration.ts';
 import { Sheet } from '../../ui/sheet.tsx';
+import { Sign } from '../../ui/signs.tsx';
 import { accept, asked, leave } from './change.ts';
 import type { PageProps } from './describe.tsx';
 import { so } from './words.ts';
@@ -19,19 +20,22 @@ export function EffectSheet({ session }: PageProps) {
   return (
     <Sheet title="Sewing has begun" onClose={leave}>
       <div class="asks" data-part="effect">
-        <p>This changes the order of making. What you have done stays written down; {minutesWords(effect)}</p>
+        <p>What you have done stays done; {minutesWords(effect)}</p>
         {effect.touchesDone && (
           <p class="fault" data-part="touches-done">
+            <Sign name="caution" />
             <span>
-              {again > 0 && `${so(again, 'step')} that you have done would have to be worked again. `}
+              {again > 0 && `${so(again, 'step')} that you have done would be worked otherwise now. `}
               {effect.doneGone.length > 0 &&
                 `${so(effect.doneGone.length, 'step')} that you have done would no longer be wanted. `}
-              The cloth in your hands may have to be unpicked or cut anew.
+              Their cards do not come back: look whether the cloth in your hands still serves, or has to be
+              unpicked or cut anew.
             </span>
           </p>
         )}
-        <Changed title="Done already, to be worked again" steps={effect.doneChanged} />
-        <Steps title="Done already, no longer wanted" steps={effect.doneGone} />
+        <Changed title="Done, and otherwise now" steps={effect.doneChanged} />
+        <Steps title="Done, and no longer wanted" steps={effect.doneGone} />
+        <Steps title="Done before, and wanted again" steps={effect.doneBack} />
         <Steps title="New" steps={effect.added} />
         <Changed title="Not the same as before" steps={effect.changed} />
         <Steps title="No longer to be done" steps={effect.gone} />

@@ -1,5 +1,6 @@
 import { cleanup, fireEvent, render, screen } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
+import { removePart } from '../../../src/outfit/changing/parts.ts';
 import { ask, asked, leave, problem } from '../../../src/screens/describe/change.ts';
 import { EffectSheet } from '../../../src/screens/describe/effect-sheet.tsx';
 import { UndoBar } from '../../../src/screens/describe/undo-bar.tsx';
@@ -109,6 +110,38 @@ describe('once sewing has begun', () => {
     expect(acts().map(({ kind }) => kind)).toEqual(['redescribed']);
     expect(outfit().garments[0]!.works.some(({ kind }) => kind === 'buttonholes')).toBe(false);
     expect(session.progress.value.done).toEqual(done);
+  });
+
+  test('a change that touches no step is written at once: another name, more words', async () => {
+    const { session, acts, outfit } = desk(shirt, {
+      kind: 'step-done',
+      step: desk(shirt).session.step.value!,
+    });
+    ask(session, { ...shirt, about: 'For the lamp dance' }, 'changed what the outfit is');
+    const named = {
+      ...shirt,
+      garments: shirt.garments.map((one) => ({
+        ...one,
+        pieces: one.pieces.map((piece) => (piece.id === 'front' ? { ...piece, name: 'Fore part' } : piece)),
+      })),
+    };
+    ask(session, named, 'changed the front');
+    await session.settled();
+    expect(asked.value).toBeUndefined();
+    expect(acts().map(({ kind }) => kind)).toEqual(['redescribed', 'redescribed']);
+    expect(outfit().garments[0]!.pieces[0]!.name).toBe('Fore part');
+  });
+
+  test('what no order obeys is refused by the names of the parts that would wait for each other', () => {
+    const { session, acts } = desk(shirt);
+    const torn = removePart(shirt, 'shirt', 'shoulder').outfit;
+    ask(session, torn, 'took out the shoulder seam');
+    expect(problem.value).toContain('could not be sewn in any order');
+    expect(problem.value).toContain('“Armhole seam”');
+    expect(problem.value).toContain('“Underarm seam”');
+    expect(problem.value).toMatch(/Change or take out one of them first\.$/);
+    expect(problem.value).not.toMatch(/[(]|ring/);
+    expect(acts()).toEqual([]);
   });
 
   test('says what of the work in hand would have to be done again', async () => {
