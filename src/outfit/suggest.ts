@@ -40,11 +40,13 @@ export function nearest(wanted: string, known: Iterable<string>): string | undef
   let best: string | undefined;
   let least = limit + 1;
   for (const candidate of known) {
-    const distance = edits(wanted, candidate, limit);
+    // Only a nearer one is of interest, and of two as near the first.
+    const distance = edits(wanted, candidate, least - 1);
     if (distance < least) {
       least = distance;
       best = candidate;
     }
+    if (least === 0) break;
   }
   return best;
 }
