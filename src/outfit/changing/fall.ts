@@ -122,6 +122,9 @@ function lostPlaces(
   };
 }
 
+/** Lists of a part that may lose an entry without the part falling. */
+const MENTIONED: ReadonlySet<string> = new Set(['catches', 'after', 'tack', 'through', 'with', 'finishes']);
+
 type Thinned = { readonly part: Join | Work | Gate; readonly trim?: string };
 
 /** Parts that name what is not there: those that cannot be without it, and those that merely mention it. */
@@ -137,7 +140,7 @@ function hangingLoose(
       Boolean,
     );
     if (!part) continue;
-    const mere = ['catches', 'after', 'tack', 'through', 'with'].includes(key) && entry !== undefined;
+    const mere = MENTIONED.has(key) && entry !== undefined;
     if (mere) mentions.set(part.id, [...(mentions.get(part.id) ?? []), { list: key, at: Number(entry) }]);
     else fallen.add(part.id);
   }
@@ -159,7 +162,11 @@ function hangingLoose(
       thinned.push({ part: { ...gate, after: left(gate.after, 'after'), tack: left(gate.tack, 'tack') } });
     } else if (work?.kind === 'buttonholes') {
       thinned.push({ part: { ...work, through: left(work.through, 'through') } });
-    } else if (work?.kind === 'own') thinned.push({ part: { ...work, with: left(work.with, 'with') } });
+    } else if (work?.kind === 'own') {
+      const { finishes } = work;
+      const still = { ...work, with: left(work.with, 'with') };
+      thinned.push({ part: finishes ? { ...still, finishes: left(finishes, 'finishes') } : still });
+    }
   }
   return { fallen, thinned };
 }

@@ -155,6 +155,8 @@ function ofWork(work: Work, piece: string, was: string, now: string, ref: (one: 
     case 'hem':
     case 'casing':
       return { ...work, along: work.along.map(ref) };
+    case 'own':
+      return work.finishes ? { ...work, finishes: work.finishes.map(ref) } : work;
     case 'tucks':
     case 'crossed-tucks':
       return work.on === piece && work.from === was ? { ...work, from: now } : work;
