@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { bad, good, type Result } from '../length/result.ts';
 import { disagreements } from './agreement.ts';
+import { oddNames } from './odd-names.ts';
 import type { Outfit } from './outfit.ts';
 import type { Problem } from './problem.ts';
 import { outfitSchema } from './schema.ts';
@@ -12,6 +13,8 @@ import { everyProblem } from './shape-problems.ts';
  * the order of the file.
  */
 export function readOutfit(raw: unknown): Result<Outfit, readonly Problem[]> {
+  const odd = oddNames(raw);
+  if (odd.length > 0) return bad(odd);
   const parsed = v.safeParse(outfitSchema, raw, { abortPipeEarly: true });
   if (!parsed.success) return bad(everyProblem(raw, parsed.issues));
   const { $schema: _, ...outfit } = parsed.output;
