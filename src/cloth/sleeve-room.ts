@@ -5,7 +5,7 @@ import { practice } from './source.ts';
 /** A plain sleeve is wider round the upper arm than the bent arm by this much. */
 export const ARM_EASE: Sourced<Length> = { value: inches(2), source: practice };
 /** The cap of a plain sleeve is longer than the armhole it is set into by this much. */
-export const CAP_EASE: Sourced<Length> = { value: inches(3, 4), source: practice };
+export const USUAL_CAP_EASE: Sourced<Length> = { value: inches(3, 4), source: practice };
 /** A lower edge that the hand passes closed is wider than the hand by this much. */
 export const HAND_EASE: Sourced<Length> = { value: inches(3, 4), source: practice };
 /** A band or an elastic that lies round the arm is looser than the arm by this much. */
@@ -22,6 +22,15 @@ export const WIDE_OF_ARMHOLE: Sourced<readonly [least: number, most: number]> = 
   value: [0.65, 0.9],
   source: practice,
 };
+
+/** How wide the lower edge of a sleeve is drafted, so that the hand passes it closed and a cuff can gather it; nothing where neither is known. */
+export function lowerWide(wrist: Length | undefined, hand: Length | undefined): Length | undefined {
+  const [first, ...rest] = [
+    ...(wrist === undefined ? [] : [add(wrist, CUFF_FULL.value)]),
+    ...(hand === undefined ? [] : [add(hand, HAND_EASE.value)]),
+  ];
+  return first && longest(first, ...rest);
+}
 
 /** How wide a sleeve is drafted round an upper arm, held to what the armhole takes. */
 export function sleeveWide(arm: Length | undefined, armhole: Length | undefined): Length | undefined {

@@ -1,27 +1,9 @@
+import { edgeWords, listWords } from './edge-words.ts';
 import type { Chain, Garment, Join } from './outfit.ts';
-
-/** Names of edges that say only on which side of the piece they lie. */
-const SIDES = new Set([
-  'upper',
-  'lower',
-  'outer',
-  'inner',
-  'top',
-  'bottom',
-  'left',
-  'right',
-  'front',
-  'back',
-]);
-
-const edgeWords = (edge: string): string => `${edge.replaceAll('-', ' ')}${SIDES.has(edge) ? ' edge' : ''}`;
 
 /** A name within a sentence: `Sleeve` as `sleeve`, but `CB panel` as it is. */
 const lower = (name: string): string =>
   /^\p{Lu}\p{Ll}/u.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
-
-const inWords = (names: readonly string[]): string =>
-  names.length > 1 ? `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}` : (names[0] ?? '');
 
 /** More edges than this are not named one by one. */
 const NAMED = 2;
@@ -33,10 +15,10 @@ function nameOf(garment: Garment, chain: Chain): string | undefined {
   const called = (id: string): string => lower(garment.pieces.find((piece) => piece.id === id)?.name ?? id);
   const [piece = ''] = pieces;
   if (pieces.length === 1)
-    return edges.length <= NAMED ? `the ${inWords(edges)} of the ${called(piece)}` : undefined;
+    return edges.length <= NAMED ? `the ${listWords(edges)} of the ${called(piece)}` : undefined;
   if (edges.length === 1) return `the ${edges[0] ?? ''}`;
   if (chain.length > NAMED) return undefined;
-  return inWords(chain.map((ref) => `the ${edgeWords(ref.edge)} of the ${called(ref.piece)}`));
+  return listWords(chain.map((ref) => `the ${edgeWords(ref.edge)} of the ${called(ref.piece)}`));
 }
 
 /** Both sides of a seam as a maker names them, told apart. */

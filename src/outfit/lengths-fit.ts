@@ -33,7 +33,7 @@ export const LENGTHS_ALIKE: Sourced<Length> = { value: mm(3), source: practice }
 export const LONG_SEAMS_ALIKE: Sourced<number> = { value: 5, source: practice };
 
 /** A sleeve cap may be this much longer than its armhole and still be eased in without gathers or pleats; in firm cloth less. */
-export const CAP_EASE: Sourced<Length> = { value: inches(1.5), source: practice };
+export const MOST_CAP_EASE: Sourced<Length> = { value: inches(1.5), source: practice };
 
 /** A back shoulder may be this much longer than the front one and is eased to it. */
 export const SHOULDER_EASE: Sourced<Length> = {
@@ -189,8 +189,8 @@ function allowedFor({ outfit, garment }: Context, long: Side, short: Side): Allo
     return { ease, source: GATHERS_GIVE.source, how: 'draw the gathers up to fit', eased: false };
   }
   if (all(long.chain, 'cap')) {
-    const ease = longest(alike, CAP_EASE.value);
-    return { ease, source: CAP_EASE.source, how: 'ease it in', eased: true };
+    const ease = longest(alike, MOST_CAP_EASE.value);
+    return { ease, source: MOST_CAP_EASE.source, how: 'ease it in', eased: true };
   }
   const pieces = new Map(garment.pieces.map((piece) => [piece.id, piece]));
   const backs = long.chain.every(({ piece }) => /(^|-)back(-|$)/.test(piece));

@@ -11,7 +11,7 @@ import { eachOf } from './runs.ts';
 import { sizesFit } from './sizes-fit.ts';
 import type { SketchLine } from './sketch.ts';
 import { curve, line } from './sketch-lines.ts';
-import { small } from './sleeve-made.ts';
+import { edgeOf, small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
 /** How the backing goes when the stitching is done. */
@@ -142,6 +142,7 @@ export const appliqueOnMesh = unit({
           ]
         : []),
     ];
+    const outline = ovalOutline(wide, high);
     return good({
       pieces: [
         pieceOf({
@@ -150,7 +151,7 @@ export const appliqueOnMesh = unit({
           cloth: cloth.main.id,
           cut: piece.cut === 'pair' ? 'pair' : 'one',
           allowance: spare,
-          outline: ovalOutline(wide, high),
+          outline,
         }),
       ],
       works: [
@@ -161,6 +162,7 @@ export const appliqueOnMesh = unit({
           on: piece.id,
           with: [id()],
           when: 'flat',
+          finishes: outline.edges.map((edge) => edgeOf(id(), edge.name)),
           steps,
         },
       ],

@@ -124,6 +124,7 @@ export const biasBoundNeck = unit({
         on,
         with: [],
         when: 'flat',
+        finishes: [edgeOn(on, 'right-end'), edgeOn(on, 'left-end')],
         steps,
       });
     }

@@ -2,14 +2,16 @@ import { type Advice, advise } from '../../cloth/advice.ts';
 import { cuffButtons } from '../../cloth/cuff-buttons.ts';
 import { cuff } from '../../cloth/cuffs.ts';
 import { FUSING_DEGREES, FUSING_SECONDS } from '../../cloth/interfacing.ts';
-import { practice } from '../../cloth/source.ts';
-import { times } from '../../length/length.ts';
+import { BAND_EASE } from '../../cloth/sleeve-room.ts';
+import { geometry, practice } from '../../cloth/source.ts';
+import { nm, times } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import type { Chain, Garment, Work } from '../outfit.ts';
 import { cuffOutline } from './cuff-outline.ts';
 import { gathersInto } from './gathers-into.ts';
 import { asked, usually } from './length-field.ts';
 import { joinOf, pieceOf } from './parts.ts';
+import { puffedSleeve } from './puffed-sleeve.ts';
 import { runOf } from './runs.ts';
 import { sizesFit } from './sizes-fit.ts';
 import { curve, line } from './sketch-lines.ts';
@@ -28,12 +30,12 @@ export const buttonedCuff = unit({
       kind: 'edges',
       label: 'the lower edge of the sleeve',
       means: 'Its seam should have an opening there.',
-      like: ['lower', 'wrist'],
+      like: ['sleeve.lower', 'lower', 'wrist'],
     },
   },
   cloths: { main: { label: 'Cloth' } },
   fields: {
-    wrist: asked('Wrist', '6 1/2', '165', 'Round the arm, where the cuff sits.'),
+    wrist: asked('Round the arm', '6 1/2', '165', 'On the body, where the cuff sits.'),
     depth: asked('Finished depth', '2 1/2', '65'),
     buttons: { kind: 'number', label: 'Buttons', whole: true, start: '1' },
     diameter: asked('Width of button', '1/2', '12'),
@@ -66,8 +68,22 @@ export const buttonedCuff = unit({
     curve('fullness', 54, 39, 54, 32, 56, 26, 56, 20),
     curve('fullness', 70, 39, 71, 32, 74, 26, 74, 20),
   ],
-  propose: ({ measures }) =>
-    measures.wrist ? { wrist: { value: measures.wrist, because: 'As measured', source: practice } } : {},
+  propose: ({ measures, at, garment }) => {
+    const [piece] = at.lower?.pieces ?? [];
+    const puffed = garment.units.find(
+      (use) => use.unit === puffedSleeve.id && piece && use.brought.includes(piece.id),
+    );
+    if (at.lower && puffed) {
+      // It need not end at the wrist: it was drafted to the arm where it does.
+      const full = Number(puffed.entries.lowerFullness ?? puffedSleeve.fields.lowerFullness?.start);
+      const arm = nm(at.lower.length / (full >= 1 ? full : 1.5) - BAND_EASE.value);
+      const because = 'The arm where this sleeve ends, by the fullness of its lower edge';
+      return arm > 0 ? { wrist: { value: arm, because, source: geometry } } : {};
+    }
+    return measures.wrist
+      ? { wrist: { value: measures.wrist, because: 'As measured', source: practice } }
+      : {};
+  },
   blame: { closes: 'overlap' },
   build: ({ values, at, cloth, marker, garment, id, name }) => {
     const wrong = sizesFit(

@@ -16,6 +16,7 @@ import { beyondReason } from './reason.ts';
 import { ringPart } from './ring-part.ts';
 import { eachOf, runOf } from './runs.ts';
 import { bend, wave } from './sketch.ts';
+import { edgeOf } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
 /** More circles than this are a slip of the finger, or a frill for a stage curtain. */
@@ -133,6 +134,7 @@ export const circularFrill = unit({
         on: first,
         with: ids.slice(1),
         when: 'flat',
+        finishes: [edgeOf(first, 'back-end'), edgeOf(ids.at(-1) ?? first, 'front-end')],
         steps,
       });
     }

@@ -99,14 +99,21 @@ export function neckSeam(told: {
         id: id('facing-edge'),
         name: `Edge of the ${low} facing`,
         when: 'flat',
-        steps: [stepOf(`Overlock the outer edge of the ${low} facing`, 'overlocker', 4)],
+        finishes: [edgeOn(on, 'outer'), edgeOn(on, 'front-end')],
+        steps: [stepOf(`Overlock the outer edge and the ends of the ${low} facing`, 'overlocker', 4)],
       },
       {
         ...own,
         id: id('facing-tack'),
         name: `Tacking of the ${low} facing`,
         when: 'late',
-        steps: [stepOf(`Tack the ${low} facing to the seam allowances of the shoulders by hand`, 'hand', 6)],
+        steps: [
+          stepOf(
+            `Tack the ${low} facing to the seam allowances of the shoulders by hand, and its ends to the front`,
+            'hand',
+            8,
+          ),
+        ],
       },
     ],
     joins: [joinOf({ ...seam, to: bothHalves(on, 'neck'), seam: 'turned', catches: [caught] })],

@@ -7,6 +7,7 @@ import { crossings, edgeName, lookUp } from '../chains.ts';
 import type { EdgeRef, Join, Piece } from '../outfit.ts';
 import { facingOutline } from './facing-outline.ts';
 import { asked, usually } from './length-field.ts';
+import { looseEdges } from './loose-edges.ts';
 import { joinOf, pieceOf, stepOf } from './parts.ts';
 import { chainLength } from './place.ts';
 import { runOf } from './runs.ts';
@@ -145,6 +146,12 @@ export const facing = unit({
       }
     }
     const rest = pieces.slice(1).map((piece) => piece.id);
+    const inSeams = new Set([...seams.values()].flatMap((join) => [...join.this, ...join.to]).map(edgeName));
+    const free = looseEdges(
+      pieces,
+      new Set([...inSeams, ...run.chain.map((ref) => `${idOf(ref.piece)}.${ref.edge}`)]),
+    );
+    const ended = free.some(({ edge }) => edge !== 'outer');
     return good({
       pieces,
       works: [
@@ -156,7 +163,7 @@ export const facing = unit({
           on: first.id,
           with: rest,
           when: 'flat',
-          finishes: pieces.map((piece) => edgeOf(piece.id, 'outer')),
+          finishes: free,
           steps: [stepOf(`Overlock the free edges of the ${small(name)}`, 'overlocker', 6)],
         },
         {
@@ -170,6 +177,9 @@ export const facing = unit({
             stepOf(`Stitch the ${small(name)} to its seam allowances, close beside the seam`, 'machine', 8),
             stepOf(`Press the ${small(name)} to the inside, the seam just out of sight`, 'iron', 4),
             stepOf(`Tack the free edge of the ${small(name)} to the seams it crosses, by hand`, 'hand', 10),
+            ...(ended
+              ? [stepOf(`Turn the ends of the ${small(name)} in and sew them down by hand`, 'hand', 6)]
+              : []),
           ],
         },
       ],

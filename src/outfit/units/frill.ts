@@ -8,6 +8,7 @@ import type { OwnStep, Piece, Work } from '../outfit.ts';
 import { pieceOf, stepOf } from './parts.ts';
 import { rectangle } from './rectangle.ts';
 import { eachOf } from './runs.ts';
+import { edgeOf } from './sleeve-made.ts';
 
 /** Fields that every gathered frill has. */
 export const FRILL_FIELDS = {
@@ -112,6 +113,11 @@ export function frillParts(
   if (!binding.ok) return binding;
   const strip = binding.value.cut;
   const several = made.strips > 1;
+  // A ring’s own join takes its ends; all else is turned, bound, stitched or folded in here.
+  const finished = [
+    ...(ends === 'sewn' ? [] : ['front-end', 'back-end']),
+    ...(folded ? ['inner'] : finish === 'hem' || several ? ['outer'] : []),
+  ];
   const turn = inBothRules(times(allowance, 1 / 2));
   const edges = [
     ...(finish === 'hem' ? ['the outer edge'] : []),
@@ -166,6 +172,7 @@ export function frillParts(
       on,
       with: [],
       when: 'flat',
+      finishes: finished.map((edge) => edgeOf(on, edge)),
       steps,
     });
   works.push({

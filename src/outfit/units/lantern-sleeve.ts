@@ -1,7 +1,7 @@
 import { type FlaredMade, flaredPanel } from '../../cloth/flared-panel.ts';
 import { type Refusal, refusal } from '../../cloth/refusal.ts';
 import type { CapMade } from '../../cloth/sleeve-cap.ts';
-import { CAP_EASE, sleeveWide } from '../../cloth/sleeve-room.ts';
+import { lowerWide, sleeveWide, USUAL_CAP_EASE } from '../../cloth/sleeve-room.ts';
 import { geometry, practice } from '../../cloth/source.ts';
 import { add, nm, times, zero } from '../../length/length.ts';
 import { bad, good, type Result } from '../../length/result.ts';
@@ -34,11 +34,11 @@ export const lanternSleeve = unit({
       kind: 'choice',
       label: 'At the wrist',
       options: [
+        { value: 'cuff', label: 'left open, for a cuff or a band' },
         { value: 'hem', label: 'hemmed' },
         { value: 'elastic', label: 'elastic in a casing' },
-        { value: 'cuff', label: 'left for a cuff' },
       ],
-      start: 'hem',
+      start: 'cuff',
     },
     wide: usually('Upper arm, finished', '14', '360', 'Round the sleeve just under the arm.'),
     ease: usually('Ease in the cap', '3/4', '20', 'How much longer the cap is than the armhole.'),
@@ -64,6 +64,7 @@ export const lanternSleeve = unit({
     const arm = measures['upper-arm'];
     const wide = sleeveWide(arm, at.armhole?.length);
     const long = measures['arm-length'];
+    const lower = lowerWide(measures.wrist, measures.hand);
     return {
       ...(at.armhole && { held: { value: 'armhole', because: 'An armhole is chosen', source: practice } }),
       ...(long && {
@@ -78,10 +79,13 @@ export const lanternSleeve = unit({
         },
         widest: { value: times(wide, 1.8), because: 'Nearly twice the upper arm', source: practice },
       }),
+      ...(lower && {
+        lower: { value: lower, because: 'The hand passes, and a cuff can gather it', source: practice },
+      }),
       ease: {
-        value: CAP_EASE.value,
+        value: USUAL_CAP_EASE.value,
         because: 'It eases into woven cloth without a pucker',
-        source: CAP_EASE.source,
+        source: USUAL_CAP_EASE.source,
       },
     };
   },

@@ -1,7 +1,10 @@
 import { refusal } from '../../cloth/refusal.ts';
 import { bad, good } from '../../length/result.ts';
+import { edgeName } from '../chains.ts';
 import type { Chain, Garment, Join, Piece } from '../outfit.ts';
 import { usually } from './length-field.ts';
+import { liningEdges } from './lining-edges.ts';
+import { looseEdges } from './loose-edges.ts';
 import { joinOf, pieceOf } from './parts.ts';
 import { runOf } from './runs.ts';
 import { bend } from './sketch.ts';
@@ -94,7 +97,7 @@ export const lining = unit({
       ] as const,
     })),
   ],
-  build: ({ values, at, cloth, garment, id, name }) => {
+  build: ({ values, at, cloth, garment, id, name, written }) => {
     const { allowance, setIn } = values;
     for (const [field, size] of Object.entries({ allowance, setIn })) {
       if (size <= 0) return bad(refusal(field, 'A seam needs cloth beyond it.', 'Write more than zero.'));
@@ -111,8 +114,8 @@ export const lining = unit({
           'Line it too, or set the lining in elsewhere.',
         ),
       );
-    const taken = turnedUp(garment, run.chain, 'edges');
-    if (taken) return bad(taken);
+    const hemmed = turnedUp(garment, run.chain, 'edges');
+    if (hemmed) return bad(hemmed);
     const copied = (chain: Chain): Chain => chain.map((ref) => ({ ...ref, piece: id(ref.piece) }));
     const seams = garment.joins
       .filter((join) => sewn(join).every((piece) => lined.has(piece)) && join.seam !== 'laid-on')
@@ -130,26 +133,38 @@ export const lining = unit({
             ...(stopsAt === undefined ? {} : { stopsAt }),
           }),
       );
+    const linings = pieces.map(({ grain, cut, marks, outline, ...piece }) =>
+      pieceOf({
+        id: id(piece.id),
+        name: `${piece.name} ${small(name)}`,
+        cloth: cloth.lining.id,
+        cut,
+        unit: id(),
+        allowance,
+        marks,
+        outline,
+        ...(grain === undefined ? {} : { grain }),
+      }),
+    );
+    const taken = [copied(run.chain), ...seams.flatMap((join) => [join.this, join.to])].flat();
+    const edges = liningEdges({
+      id,
+      name,
+      loose: looseEdges(linings, new Set(taken.map(edgeName))),
+      outside: [...lined],
+      written,
+    });
     return good({
-      pieces: pieces.map(({ grain, cut, marks, outline, ...piece }) =>
-        pieceOf({
-          id: id(piece.id),
-          name: `${piece.name} ${small(name)}`,
-          cloth: cloth.lining.id,
-          cut,
-          unit: id(),
-          allowance,
-          marks,
-          outline,
-          ...(grain === undefined ? {} : { grain }),
-        }),
-      ),
-      // What is gathered outside is gathered inside to the same length.
-      works: garment.works.flatMap((work) =>
-        work.kind === 'gather' && lined.has(work.on)
-          ? [{ ...work, id: id(work.id), name: `${work.name} of the ${small(name)}`, on: id(work.on) }]
-          : [],
-      ),
+      pieces: linings,
+      works: [
+        // What is gathered outside is gathered inside to the same length.
+        ...garment.works.flatMap((work) =>
+          work.kind === 'gather' && lined.has(work.on)
+            ? [{ ...work, id: id(work.id), name: `${work.name} of the ${small(name)}`, on: id(work.on) }]
+            : [],
+        ),
+        ...edges,
+      ],
       joins: [
         ...seams,
         joinOf({

@@ -133,6 +133,7 @@ export const neckclothBow = unit({
         on,
         with: [],
         when: 'late',
+        finishes: [edgeOn(on, 'left-end'), ...(halves ? [] : [edgeOn(on, 'right-end')])],
         steps: [
           stepOf(`Close the gap beside the centre back of the ${name.toLowerCase()} by hand`, 'hand', 5),
           stepOf(`Press the ${name.toLowerCase()}, its seam on the very edge`, 'iron', 6),

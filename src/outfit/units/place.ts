@@ -87,7 +87,7 @@ export function saidEdge(garment: Garment, ref: EdgeRef): string {
   return `${piece?.name ?? ref.piece}, ${ref.edge.replaceAll('-', ' ')}${ref.other ? ' (the other side)' : ''}`;
 }
 
-/** Edges of a garment that no seam and no hem has taken yet, and no fold: where something can still be put on. */
+/** Edges of a garment that no seam, no hem and no step of the maker’s own has taken yet, and no fold: where something can still be put on. */
 export function freeEdges(garment: Garment): readonly EdgeRef[] {
   const taken = new Set<string>();
   for (const join of garment.joins) {
@@ -98,7 +98,9 @@ export function freeEdges(garment: Garment): readonly EdgeRef[] {
   for (const work of garment.works) {
     if ('along' in work && typeof work.along !== 'string')
       for (const ref of work.along) taken.add(edgeName(ref));
-    if (work.kind === 'folded-band' || work.kind === 'bind-edge') taken.add(`${work.on}.${work.edge}`);
+    if (work.kind === 'folded-band' || work.kind === 'bind-edge' || work.kind === 'press-edge')
+      taken.add(`${work.on}.${work.edge}`);
+    if (work.kind === 'own') for (const ref of work.finishes ?? []) taken.add(edgeName(ref));
   }
   return garment.pieces.flatMap((piece) =>
     piece.outline.edges

@@ -1,7 +1,7 @@
-import { CAP_EASE, CUFF_FULL, HAND_EASE, sleeveWide } from '../../cloth/sleeve-room.ts';
+import { lowerWide, sleeveWide, USUAL_CAP_EASE } from '../../cloth/sleeve-room.ts';
 import { geometry, practice } from '../../cloth/source.ts';
 import { inBothRules } from '../../length/both-rules.ts';
-import { add, longest, nm, zero } from '../../length/length.ts';
+import { nm, zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { asked, usually } from './length-field.ts';
 import { pieceOf } from './parts.ts';
@@ -41,10 +41,10 @@ export const plainSleeve = unit({
       kind: 'choice',
       label: 'At the wrist',
       options: [
+        { value: 'cuff', label: 'left open, for a cuff or a band' },
         { value: 'hem', label: 'hemmed' },
-        { value: 'cuff', label: 'left for a cuff' },
       ],
-      start: 'hem',
+      start: 'cuff',
     },
     setting: SETTING,
     ease: usually('Ease in the cap', '3/4', '20', 'How much longer the cap is than the armhole.'),
@@ -65,11 +65,7 @@ export const plainSleeve = unit({
   propose: ({ measures, at }) => {
     const arm = measures['upper-arm'];
     const wide = sleeveWide(arm, at.armhole?.length);
-    const { wrist, hand } = measures;
-    const lower =
-      wrist && hand
-        ? longest(add(hand, HAND_EASE.value), add(wrist, CUFF_FULL.value))
-        : hand && add(hand, HAND_EASE.value);
+    const lower = lowerWide(measures.wrist, measures.hand);
     return {
       ...(measures['arm-length'] && {
         length: { value: measures['arm-length'], because: 'The arm, over the bent elbow', source: geometry },
@@ -87,9 +83,9 @@ export const plainSleeve = unit({
         lower: { value: lower, because: 'The hand passes, and a cuff can gather it', source: practice },
       }),
       ease: {
-        value: CAP_EASE.value,
-        because: `${inBothRules(CAP_EASE.value)} eases into woven cloth without a pucker`,
-        source: CAP_EASE.source,
+        value: USUAL_CAP_EASE.value,
+        because: `${inBothRules(USUAL_CAP_EASE.value)} eases into woven cloth without a pucker`,
+        source: USUAL_CAP_EASE.source,
       },
     };
   },

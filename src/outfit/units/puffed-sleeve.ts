@@ -31,11 +31,11 @@ export const puffedSleeve = unit({
       kind: 'choice',
       label: 'Below',
       options: [
+        { value: 'cuff', label: 'left open, for a cuff or a band' },
         { value: 'band', label: 'a band, closed in a ring' },
         { value: 'elastic', label: 'elastic in a casing' },
-        { value: 'cuff', label: 'left for a cuff' },
       ],
-      start: 'band',
+      start: 'cuff',
     },
     wide: usually('Upper arm, before fullness', '14', '360', 'Round a plain sleeve there.'),
     lowerFullness: {

@@ -89,6 +89,7 @@ export const ribbonFrill = unit({
           on: id(),
           with: [],
           when: 'flat',
+          finishes: ['front-end', 'outer', 'back-end'].map((edge) => edgeOf(id(), edge)),
           steps: [
             stepOf(`Turn both ends and the lower edge of ${each} in twice and stitch them`, 'machine', 12),
             stepOf(

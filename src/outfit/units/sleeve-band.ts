@@ -32,6 +32,7 @@ export function sleeveBand(told: {
       on: piece.id,
       with: [id()],
       when: 'late',
+      finishes: [edgeOf(piece.id, 'lower')],
       steps: [
         stepOf(
           `Fold each ${called} in half along its length and turn its free edge in to the seam`,

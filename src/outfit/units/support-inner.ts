@@ -37,6 +37,7 @@ export function supportInner(
         on: id(),
         with: [],
         when: 'flat',
+        finishes: [edgeOf(id(), 'lower')],
         steps: [
           stepOf(
             `Mark ${rings} lines across each ${called}, below the top at: ${made.value.rings.map((ring) => inBothRules(ring.at)).join(', ')}`,
@@ -48,11 +49,17 @@ export function supportInner(
             'machine',
             5 * rings,
           ),
+          stepOf(
+            `Bind the lower edge of each ${called} with soft tape, so that it does not scratch`,
+            'machine',
+            8,
+          ),
         ],
       },
       {
         ...common.late,
         name: `Putting in the ${called}`,
+        finishes: [edgeOf(id(), 'upper')],
         steps: [
           stepOf(
             `Lap the ends of each ring ${inBothRules(HORSEHAIR_LAP.value)} and sew them flat`,

@@ -9,7 +9,7 @@ import type { Garment, Piece } from '../outfit.ts';
 import { pieceOf, stepOf } from './parts.ts';
 import { rectangle } from './rectangle.ts';
 import { eachOf } from './runs.ts';
-import { small } from './sleeve-made.ts';
+import { edgeOf, small } from './sleeve-made.ts';
 import type { Built } from './unit.ts';
 
 /** What a sleeve measures once its gathers are drawn up; what it does not have is left out. */
@@ -89,8 +89,10 @@ export function supportStrip(
         on: id(),
         with: [],
         when: 'flat',
+        finishes: ['seam', 'front-end', 'inner', 'back-end'].map((edge) => edgeOf(id(), edge)),
         steps: [
-          stepOf(`Fold each ${called} in half along its length and baste its long edges together`, 'hand', 6),
+          stepOf(`Turn both ends of each ${called} in and fold it in half along its length`, 'iron', 4),
+          stepOf(`Baste the long edges of each ${called} together, its ends with them`, 'hand', 6),
         ],
       },
       ...(fullness > 1

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { buttonedCuff } from '../../../src/outfit/units/buttoned-cuff.ts';
 import { plainSleeve } from '../../../src/outfit/units/plain-sleeve.ts';
-import { faults, forcedPairs, longerTo, measured, put, sleeveless } from './bodies.ts';
+import { faults, forcedPairs, longerTo, measured, put, putting, sleeveless } from './bodies.ts';
+import { clothed, wear } from './what-follows.ts';
 
 const sleeved = (entries: Readonly<Record<string, string>> = { ends: 'cuff' }, wearer = measured) =>
   put(sleeveless(wearer), plainSleeve, {
@@ -44,6 +45,24 @@ describe('a buttoned cuff', () => {
     const { built } = put(sleeved({ ends: 'cuff', opening: '0' }), buttonedCuff, called);
     expect(built.advice.map(({ say }) => say)).toContain(
       'Sleeve seam: leave it open above the cuff, or the hand will not pass.',
+    );
+  });
+
+  test('is proposed as wide as the arm where a puffed sleeve ends, which need not be the wrist', () => {
+    for (const lowerFullness of ['1.5', '2.5']) {
+      const worn = wear(
+        [['plain-front'], ['plain-back'], ['puffed-sleeve', { arm: '280 mm', lowerFullness }]],
+        clothed(true),
+      );
+      const at = { lower: ['puffed-sleeve.lower'] };
+      const known = { outfit: worn, garment: worn.garments[0]! };
+      const { wrist } = buttonedCuff.propose(known, putting(buttonedCuff, { at }));
+      expect(Number(wrist?.value) / 1e6).toBeCloseTo(280, 1);
+    }
+    const plain = sleeved();
+    const known = { outfit: plain, garment: plain.garments[0]! };
+    expect(buttonedCuff.propose(known, putting(buttonedCuff, called)).wrist?.value).toBe(
+      measured.measures.wrist,
     );
   });
 

@@ -25,7 +25,7 @@ describe('a lantern sleeve', () => {
   });
 
   test('is sewn round its widest, closed, then set in, then hemmed', () => {
-    const { outfit } = put(sleeveless(), lanternSleeve, { ...called, at });
+    const { outfit } = put(sleeveless(), lanternSleeve, { ...called, at, entries: { ends: 'hem' } });
     expect(
       forcedPairs(
         outfit,

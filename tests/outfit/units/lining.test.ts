@@ -52,6 +52,23 @@ describe('a lining', () => {
     expect(built(faced, lining, { at: { edges: NECK } }).pieces).toHaveLength(PIECES.length);
   });
 
+  it('is hemmed where it hangs, and sewn down inside where the garment ends, when both are together', () => {
+    const outfit = put(bodice, lining, { at: { edges: NECK } });
+    const own = garmentOf(outfit).works.flatMap((work) => (work.kind === 'own' ? [work] : []));
+    const finished = (id: string) =>
+      new Set(own.find((work) => work.id === id)?.finishes?.map(({ edge }) => edge));
+    expect(finished('lining-lower-edge')).toEqual(new Set(['hem']));
+    expect(finished('lining-inside-edges')).toEqual(new Set(['lap', 'opening', 'armhole']));
+    expect(
+      outOfOrder(soundOrder(outfit), [
+        'panelled-bodice-side-seam/press',
+        'lining-seam/press',
+        'lining-inside-edges/own-1',
+        'lining-inside-edges/own-2',
+      ]),
+    ).toEqual([]);
+  });
+
   it('is gathered where the outside is', () => {
     const skirt = put(emptyOutfit(), gatheredSkirt);
     const at = {

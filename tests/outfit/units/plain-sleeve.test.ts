@@ -27,7 +27,7 @@ describe('a plain sleeve', () => {
   });
 
   test('is set in the round after side and sleeve are closed, and tried on while basted', () => {
-    const { outfit } = put(sleeveless(), plainSleeve, called);
+    const { outfit } = put(sleeveless(), plainSleeve, { ...called, entries: { ends: 'hem' } });
     expect(
       forcedPairs(
         outfit,
