@@ -1,9 +1,11 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
+import { crossings, lookUp } from '../../outfit/chains.ts';
 import { readEdge, saidEdge } from '../../outfit/units/place.ts';
 import { Sign } from '../../ui/signs.tsx';
 import type { Ask } from './asks.ts';
 import type { InHand } from './folded-words.ts';
+import { at } from './stands.ts';
 
 /** Something asked by more than one control: its label above, its fault under that. */
 export function Group(props: {
@@ -70,10 +72,12 @@ export function Run(props: {
   readonly onText: (text: string) => void;
 }) {
   const { refs, form, onText } = props;
-  const said = refs.map((ref) => saidEdge(form.here.garment, readEdge(ref)));
+  const { garment } = form.here;
+  const said = refs.map((ref) => saidEdge(garment, readEdge(ref)));
   return (
     <div class="run" data-part="run">
       <p role="status">{refs.length === 0 ? 'No edge chosen yet.' : said.join(', then ')}</p>
+      <Gaps refs={refs} form={form} />
       {refs.length > 1 && (
         <button type="button" class="plain" onClick={() => onText(refs.toReversed().join(' '))}>
           Turn the run round
@@ -81,4 +85,32 @@ export function Run(props: {
       )}
     </div>
   );
+}
+
+/** Where neighbours of a run do not lie end to end, said while it is picked. */
+function Gaps({ refs, form }: { readonly refs: readonly string[]; readonly form: InHand }) {
+  const gaps = gapsIn(refs, form);
+  return (
+    <div role="status">
+      {gaps.map((say) => (
+        <p key={say} class="fault" data-part="gap">
+          <Sign name="caution" />
+          <span>{say}</span>
+        </p>
+      ))}
+    </div>
+  );
+}
+
+/** What is wrong with a run, one sentence a gap: edges of two pieces that no seam joins where they should meet. */
+export function gapsIn(refs: readonly string[], { here: { garment }, base }: InHand): readonly string[] {
+  if (refs.length < 2) return [];
+  const carrying = at(base, 'id');
+  const looked = lookUp(garment);
+  return crossings(looked, refs.map(readEdge), false, typeof carrying === 'string' ? carrying : undefined)
+    .filter(({ over }) => over.length === 0)
+    .map(
+      ({ from, to }) =>
+        `${saidEdge(garment, from)} and ${saidEdge(garment, to)} do not lie end to end: no seam joins them there. Sew their pieces together first, or touch one of the two again to leave it out.`,
+    );
 }

@@ -10,6 +10,8 @@ export interface FormDraft {
   readonly written: Signal<Written>;
   /** Puts words into one field. */
   readonly write: (name: string, text: string) => void;
+  /** Puts all of these in the stead of what stands there. */
+  readonly become: (written: Written) => void;
   /** Forgets what was written, once it is in the ledger. */
   readonly clear: () => void;
 }
@@ -29,17 +31,22 @@ export function recallDraft(key: string): Written {
   }
 }
 
+/** Keeps what stands in a form that is not on the screen. */
+export const keepDraft = (key: string, written: Written): boolean =>
+  keep(placeOf(key), JSON.stringify(written));
+
 /** A form in work under a key of its own: `outfit/garment/shirt/add/cuff`. It comes back as it was left. */
 export function useDraft(key: string): FormDraft {
   return useMemo(() => {
     const written = signal(recallDraft(key));
     const put = (now: Written): void => {
       written.value = now;
-      keep(placeOf(key), JSON.stringify(now));
+      keepDraft(key, now);
     };
     return {
       written,
       write: (name, text) => put({ ...written.peek(), [name]: text }),
+      become: put,
       clear: () => put({}),
     };
   }, [key]);

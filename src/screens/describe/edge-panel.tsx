@@ -12,8 +12,9 @@ import { type EdgeUse, edgeUses } from '../../paper/edge-allowances.ts';
 import { edgeLengths } from '../../shape/measure.ts';
 import { go } from '../route.ts';
 import type { Session } from '../session.ts';
+import { beginAnew } from './begun-before.tsx';
 import { ask } from './change.ts';
-import { useDraft } from './drafts.ts';
+import { useDraft, type Written } from './drafts.ts';
 import { saidName } from './edge-lines.ts';
 import { hashOf } from './head.tsx';
 import { TextBox } from './text-box.tsx';
@@ -67,8 +68,6 @@ export function EdgePanel(props: {
 }) {
   const { session, outfit, garment, piece, edge, marking, onRenamed } = props;
   const naming = useDraft(`${draftOf(outfit, garment, 'piece', piece.id)}/edge/${edge}`);
-  const work = useDraft(draftOf(outfit, garment, 'work'));
-  const join = useDraft(draftOf(outfit, garment, 'join'));
   const fault = useSignal('');
   const root = useRef<HTMLElement>(null);
   // It comes below the drawing that was touched.
@@ -98,8 +97,8 @@ export function EdgePanel(props: {
     else then();
   };
   const ref = `${piece.id}.${edge}`;
-  const start = (draft: typeof work, entries: Readonly<Record<string, string>>, kind: string): void => {
-    for (const [name, text] of Object.entries(entries)) draft.write(name, text);
+  const start = (kind: string, entries: Written): void => {
+    beginAnew(draftOf(outfit, garment, kind), entries);
     go({ screen: 'outfit', outfit: session.id, at: ['garment', garment.id, kind] });
   };
   const sewn = joinsOf(garment, piece.id, edge);
@@ -138,7 +137,7 @@ export function EdgePanel(props: {
               type="button"
               class="plain"
               data-part="join-edge"
-              onClick={() => start(join, { this: ref }, 'join')}
+              onClick={() => start('join', { this: ref })}
             >
               Sew it to another edge
             </button>
@@ -146,7 +145,7 @@ export function EdgePanel(props: {
               type="button"
               class="plain"
               data-part="work-edge"
-              onClick={() => start(work, { edge: ref, along: ref, from: ref, on: piece.id }, 'work')}
+              onClick={() => start('work', { edge: ref, along: ref, from: ref, on: piece.id })}
             >
               Put a work on it
             </button>

@@ -18,7 +18,7 @@ export const JOIN_ASKS: Asks = {
     label: 'This edge',
     means: 'Touch one, or several that lie end to end, in their order.',
   },
-  to: { kind: 'run', label: 'is sewn to', means: 'Touch them in the same direction.' },
+  to: { kind: 'run', label: 'Is sewn to', means: 'Touch one, or several in the same direction as above.' },
   seam: {
     kind: 'kind',
     label: 'Seam',

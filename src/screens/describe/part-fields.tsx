@@ -4,7 +4,7 @@ import type { Field } from '../../fields/fields.ts';
 import { readEdge } from '../../outfit/units/place.ts';
 import { FieldBox } from '../reckoner/field.tsx';
 import { MoreFields } from '../reckoner/more-fields.tsx';
-import { Group, KindOptions, Run } from './asked-group.tsx';
+import { Group, gapsIn, KindOptions, Run } from './asked-group.tsx';
 import { Rows } from './asked-rows.tsx';
 import { type Ask, type Asks, atOnce, choicesOf } from './asks.ts';
 import { EdgePicker } from './edge-picker.tsx';
@@ -104,9 +104,12 @@ export function AskBox({
       const pick = (ref: string): void =>
         onText((single ? (picked.includes(ref) ? [] : [ref]) : turned(picked, ref)).join(' '));
       return (
-        <Group name={name} ask={ask} fault={fault}>
+        <Group name={name} ask={ask} fault={gapsIn(picked, form).length > 0 ? undefined : fault}>
           <Run refs={picked} form={form} onText={onText} />
-          <Folded open={picked.length === 0} words={picked.length === 0 ? 'Choose' : 'Choose others'}>
+          <Folded
+            open={picked.length === 0 && !ask.optional}
+            words={picked.length === 0 ? 'Choose' : 'Choose others'}
+          >
             <EdgePicker
               garment={here.garment}
               picked={picked}

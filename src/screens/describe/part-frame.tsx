@@ -8,6 +8,7 @@ import { Sign } from '../../ui/signs.tsx';
 import { HouseNotice } from '../house.tsx';
 import { go } from '../route.ts';
 import type { Session } from '../session.ts';
+import { OfferBefore } from './begun-before.tsx';
 import { ask, problem } from './change.ts';
 import { Head, hashOf } from './head.tsx';
 import { TakeOffSheet } from './take-off.tsx';
@@ -29,8 +30,8 @@ export function PartFrame<L extends PartList>(props: {
   readonly title: string;
   readonly part: { readonly id: string; readonly name: string } | undefined;
   readonly form: PartForm<L>;
-  /** On the button: `Put it on`. */
-  readonly word: string;
+  /** On the button: `Put it on`; undefined while there is nothing that could be handed in. */
+  readonly word: string | undefined;
   readonly onSave: () => void;
   /** Shown above the form. */
   readonly above?: ComponentChildren;
@@ -61,6 +62,13 @@ export function PartFrame<L extends PartList>(props: {
         title={title}
       />
       {part && <Origin session={session} outfit={outfit} garment={garment} part={part} />}
+      {form.before && (
+        <OfferBefore
+          before={form.before}
+          garment={garment}
+          onTaken={() => root.current?.closest('main')?.querySelector('h1')?.focus({ preventScroll: true })}
+        />
+      )}
       {above}
       <form
         ref={root}
@@ -72,7 +80,7 @@ export function PartFrame<L extends PartList>(props: {
         }}
       >
         {children}
-        <div class="field-wide hand-in">
+        <div class="field-wide hand-in put-on">
           {form.general.map((say) => (
             <p key={say} class="fault" role="alert" data-part="fault">
               <Sign name="caution" />
@@ -80,9 +88,11 @@ export function PartFrame<L extends PartList>(props: {
             </p>
           ))}
           <div class="choice">
-            <button type="submit" class="main" data-part="keep">
-              {word}
-            </button>
+            {word !== undefined && (
+              <button type="submit" class="main" data-part="keep">
+                {word}
+              </button>
+            )}
             {form.touched && (
               <button type="button" class="plain" data-part="as-it-was" onClick={form.clear}>
                 {part ? 'As it was' : 'Start again'}
@@ -163,10 +173,11 @@ function TakeOut(props: {
       {taking.value && (
         <TakeOffSheet
           name={part.name}
+          way="out"
           also={taking.value.also}
           onTake={() => {
             const after = removePart(outfit, garment.id, part.id).outfit;
-            ask(session, after, `took off ${part.name}`, () => {
+            ask(session, after, `took out ${part.name}`, () => {
               clear();
               toGarment(session, garment);
             });

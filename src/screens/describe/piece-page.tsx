@@ -14,9 +14,9 @@ import { allowanceWords } from '../../paper/outfit-sheets.ts';
 import { markingFor } from '../choices.ts';
 import { go, writeHash } from '../route.ts';
 import type { Asks } from './asks.ts';
+import { beginAnew } from './begun-before.tsx';
 import { CornerFields, cornersTyped } from './corner-fields.tsx';
 import type { PartProps } from './describe.tsx';
-import { useDraft } from './drafts.ts';
 import { EdgePanel, edgeOf, joinsOf, worksOf } from './edge-panel.tsx';
 import { EdgePicker } from './edge-picker.tsx';
 import { hashOf, NotThere } from './head.tsx';
@@ -113,7 +113,6 @@ function PieceForm({ session, outfit, garment, piece }: PieceProps) {
 
 /** What is done to a piece and what it is sewn to. */
 function Hanging({ session, outfit, garment, piece }: PieceProps) {
-  const work = useDraft(draftOf(outfit, garment, 'work'));
   const at = (...more: readonly string[]): string => hashOf(session, 'garment', garment.id, ...more);
   const [works, joins] = [worksOf(garment, piece.id), joinsOf(garment, piece.id)];
   return (
@@ -137,7 +136,7 @@ function Hanging({ session, outfit, garment, piece }: PieceProps) {
           type="button"
           class="plain"
           onClick={() => {
-            work.write('on', piece.id);
+            beginAnew(draftOf(outfit, garment, 'work'), { on: piece.id });
             go({ screen: 'outfit', outfit: session.id, at: ['garment', garment.id, 'work'] });
           }}
         >

@@ -5,13 +5,15 @@ import { fallenWords } from './words.ts';
 /** Shown before something is taken out: what goes with it. */
 export function TakeOffSheet(props: {
   readonly name: string;
+  /** Units are taken off a garment, its parts are taken out of it. */
+  readonly way?: 'off' | 'out';
   readonly also: readonly Fallen[];
   readonly onTake: () => void;
   readonly onClose: () => void;
 }) {
-  const { name, also, onTake, onClose } = props;
+  const { name, way = 'off', also, onTake, onClose } = props;
   return (
-    <Sheet title={`Take off ${name}?`} onClose={onClose}>
+    <Sheet title={`Take ${way} ${name}?`} onClose={onClose}>
       <div class="asks" data-part="take-off">
         {also.length === 0 ? (
           <p>Nothing else hangs on it.</p>
@@ -35,10 +37,10 @@ export function TakeOffSheet(props: {
               onTake();
             }}
           >
-            Take it off
+            Take it {way}
           </button>
           <button type="button" class="plain" onClick={onClose}>
-            Leave it on
+            Leave it {way === 'off' ? 'on' : 'in'}
           </button>
         </div>
       </div>

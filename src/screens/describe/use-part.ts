@@ -9,6 +9,7 @@ import { readOutfit } from '../../outfit/reading.ts';
 import { writeOutfit } from '../../outfit/writing.ts';
 import type { Session } from '../session.ts';
 import type { Asks } from './asks.ts';
+import { type BegunBefore, useBegunBefore } from './begun-before.tsx';
 import { ask } from './change.ts';
 import { useDraft, type Written } from './drafts.ts';
 import type { InHand } from './folded-words.ts';
@@ -35,6 +36,8 @@ export interface PartForm<L extends PartList> {
   /** Hands it in: asks for the change, or shows what is wrong. */
   readonly save: (say: string, then: (id: string) => void) => void;
   readonly clear: () => void;
+  /** A new one that was left half written when this one was begun. */
+  readonly before: BegunBefore | undefined;
 }
 
 /** Everything that a part's form is made of. */
@@ -66,7 +69,9 @@ function typedIn(written: Written, field: string): boolean {
 /** The form of a part; what is typed is kept with every key until it is handed in. */
 export function usePart<L extends PartList>(asked: PartAsked<L>): PartForm<L> {
   const { session, outfit, garment, list, kind, base, finish } = asked;
-  const draft = useDraft(draftOf(outfit, garment, kind, base?.id));
+  const key = draftOf(outfit, garment, kind, base?.id);
+  const draft = useDraft(key);
+  const before = useBegunBefore(key, draft);
   const written = draft.written.value;
   const tried = useSignal(false);
   const refused = useSignal<readonly Fault[]>([]);
@@ -114,6 +119,14 @@ export function usePart<L extends PartList>(asked: PartAsked<L>): PartForm<L> {
     garment: inGarment,
     general: shown.filter(({ field }) => !stands(field)).map(({ say }) => say),
     touched,
+    before: before && {
+      ...before,
+      take() {
+        before.take();
+        tried.value = false;
+        refused.value = [];
+      },
+    },
     clear() {
       draft.clear();
       tried.value = false;

@@ -31,24 +31,24 @@ const family = (at: string, of: string, angle: string): Asks => ({
   [`${at}.depths`]: {
     kind: 'lengths',
     label: `Depth of each tuck${of}`,
-    means: 'From the datum outwards, one a tuck; write 12 × 1/4 for twelve alike.',
+    means: 'The one nearest the edge they are measured from comes first; write 12 × 1/4 for twelve alike.',
     start: { in: '5 × 1/4', mm: '5 × 6' },
   },
   [`${at}.spacing`]: long(`From stitching to stitching${of}`, ['3/4', '20']),
-  [`${at}.first`]: long(`From the datum to the first${of}`, ['1', '25']),
+  [`${at}.first`]: long(`From that edge to the first${of}`, ['1', '25']),
   [`${at}.angle`]: count(`Angle to the upright${of}`, angle, { unit: '°', usual: true }),
   [`${at}.pressed`]: {
     kind: 'choice',
     label: `Pressed${of}`,
     options: [
-      { value: 'away', label: 'Away from the datum' },
-      { value: 'toward', label: 'Toward the datum' },
+      { value: 'away', label: 'Away from that edge' },
+      { value: 'toward', label: 'Toward that edge' },
     ],
     start: 'away',
     usual: true,
   },
 });
-const datum = edge('Edge measured from', 'The datum: all tucks are marked from it.');
+const datum = edge('Edge measured from', 'All tucks are marked from it.');
 
 const bead = (at: string, of: string, optional?: true): Asks => ({
   [`${at}.name`]: { ...words(`Bead${of}`, optional ? '' : 'Seed bead'), ...(optional ? { optional } : {}) },

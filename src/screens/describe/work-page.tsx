@@ -10,7 +10,10 @@ import { PartFrame, toGarment } from './part-frame.tsx';
 import { usePart } from './use-part.ts';
 import { WORK_KINDS } from './work-kinds.ts';
 
-const kinds = Object.keys(WORK_KINDS) as readonly WorkKind[];
+/** What a maker says in her own words does for anything, so it stands first. */
+const kinds = (Object.keys(WORK_KINDS) as WorkKind[]).sort(
+  (one, other) => Number(other === 'own') - Number(one === 'own'),
+);
 const OPTIONS = kinds.map((value) => ({
   value,
   label: WORK_KINDS[value].word,
@@ -55,7 +58,7 @@ function WorkForm({ session, outfit, garment, part: work }: PartAt<'works'>) {
       kind="work"
       title={work?.name ?? 'A work on a piece'}
       part={work}
-      word={work ? 'Keep the changes' : 'Put it on'}
+      word={work ? 'Keep the changes' : kind && 'Put it on'}
       onSave={() => form.save(`${work ? 'changed' : 'put on'} ${named}`, () => toGarment(session, garment))}
       above={
         kind && (

@@ -166,10 +166,10 @@ describe('a piece', () => {
     fireEvent.click(part('take-out'));
     const sheet = part('take-off');
     expect(sheet.textContent).toMatch(/goes too/);
-    press('Leave it on', sheet);
+    press('Leave it in', sheet);
     expect(only(outfit()).pieces.some(({ id }) => id === 'back')).toBe(true);
     fireEvent.click(part('take-out'));
-    press('Take it off', part('take-off'));
+    press('Take it out', part('take-off'));
     await session.settled();
     expect(only(outfit()).pieces.some(({ id }) => id === 'back')).toBe(false);
     expect(whereTo()).toBe('garment/shirt');
@@ -255,6 +255,14 @@ describe('a work', () => {
     expect(only(outfit()).works.find(({ id }) => id === was.id)).toEqual({ ...was, turn: mm(30) });
   });
 
+  test('cannot be handed in before it is said what is done', () => {
+    const { session } = desk(shirt);
+    show(session, 'garment/shirt/work');
+    expect(part('keep')).toBeNull();
+    choose(/^Hem/);
+    expect(part('keep').textContent).toBe('Put it on');
+  });
+
   test('that does not agree with the rest is refused at the field it is about', async () => {
     const { session, acts } = desk(shirt);
     const was = shirt.garments[0]!.works.find(({ kind }) => kind === 'hem')!;
@@ -313,15 +321,63 @@ describe('a join', () => {
     pick('front.side', box('this'));
     openPiece('back', box('this'));
     pick('back.neck', box('this'));
+    // It is said before anything is handed in.
+    expect(part('gap').textContent).toMatch(/^Front, side and Back, neck do not lie end to end/);
     openPiece('back', box('to'));
     pick('back.side', box('to'));
     await keep(session);
-    expect(fault('this')).toMatch(/do not lie end to end/);
+    expect(box('this').textContent).toMatch(/do not lie end to end/);
+    expect(box('this').querySelectorAll('.fault')).toHaveLength(1);
     expect(acts()).toEqual([]);
     press('Turn the run round', box('this'));
     expect(box('this').querySelector('[data-part="run"]')?.textContent).toMatch(
       /Back, neck, then Front, side/,
     );
+  });
+
+  test('over seams that are there already has no gap', () => {
+    const { session } = desk(shirt);
+    show(session, 'garment/shirt/join/neck');
+    expect(box('this').querySelector('[data-part="run"]')!.textContent).toMatch(/then/);
+    expect(part('gap')).toBeNull();
+  });
+
+  test('half written is put aside when another is begun from an edge, and comes back with one touch', async () => {
+    const { session } = desk(shirt);
+    const begin = (edge: string): void => {
+      cleanup();
+      show(session, 'garment/shirt/piece/back');
+      pick(edge);
+      fireEvent.click(part('join-edge'));
+      cleanup();
+      show(session, 'garment/shirt/join');
+    };
+    begin('back.hem');
+    expect(part('begun-before')).toBeNull();
+    type('name', 'Peplum seam');
+    choose(/^Bound seam/);
+    begin('back.neck');
+    expect(control('name').value).toBe('Neck seam');
+    expect(part('run').textContent).toMatch(/Back, neck/);
+    expect(part('begun-before').textContent).toMatch(/Peplum seam: Back, hem/);
+    type('depth', '9');
+    press('Go on with that one');
+    expect(control('name').value).toBe('Peplum seam');
+    expect(part('run').textContent).toMatch(/Back, hem/);
+    // The other one is as safe as this one was.
+    expect(part('begun-before').textContent).toMatch(/Back, neck/);
+    press('Go on with that one');
+    expect(control('depth').value).toBe('9');
+    // The edge that it begins at, touched again, goes on with it.
+    begin('back.neck');
+    expect(control('depth').value).toBe('9');
+    // An edge alone was no work: nothing is put aside for it.
+    fireEvent.click(part('as-it-was'));
+    begin('back.hem');
+    begin('back.neck');
+    expect(part('begun-before').textContent).toMatch(/Peplum seam/);
+    press('Go on with that one');
+    expect(part('begun-before')).toBeNull();
   });
 });
 
