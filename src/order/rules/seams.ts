@@ -156,15 +156,18 @@ export const flatBeforeTube: Rule = {
   source: published('A Complete Course in Dressmaking', '1921', 'Isabel DeNyse Conover, vol. 4, p. 36'),
   *find(made): Iterable<Found> {
     const closing = closingJoins(made.looked);
-    const parts = partsOf(made);
+    const part = partsOf(made);
     for (const id of closing) {
       const closer = made.looked.joins.get(id);
       const closed = made.subjects.get(id);
       if (!closer || !closed) continue;
       for (const join of made.garment.joins) {
         const subject = made.subjects.get(join.id);
-        if (!subject || closing.has(join.id) || parts.get(join.id) !== parts.get(id)) continue;
-        if (join.ring) continue;
+        if (!subject || closing.has(join.id) || join.ring) continue;
+        // Either side of a join in the round may be the tube, whichever was described first.
+        const there =
+          join.worked === 'round' ? piecesOf(join) : join.this.slice(0, 1).map(({ piece }) => piece);
+        if (!there.some((piece) => part(piece) === part(closer.this[0]?.piece ?? ''))) continue;
         if (join.worked === 'round') {
           yield {
             before: closed.last,
@@ -194,13 +197,13 @@ export const flatBeforeTube: Rule = {
 };
 
 /**
- * Which part each join belongs to: joins hang together through shared pieces, as far as the part can lie flat. Rings
+ * Which part each piece belongs to: joins hang together through shared pieces, as far as the part can lie flat. Rings
  * and joins wanted in the round do not tie parts together, since they are sewn between tubes that are closed.
  */
-function partsOf(made: Made): ReadonlyMap<string, string> {
+function partsOf(made: Made): (piece: string) => string {
   const { root, tie } = bundles();
   for (const join of made.garment.joins) {
     if (!join.ring && join.worked !== 'round') tie(piecesOf(join));
   }
-  return new Map(made.garment.joins.map((join) => [join.id, root(join.this[0]?.piece ?? join.id)]));
+  return root;
 }

@@ -12,6 +12,22 @@ import { begun } from './words.ts';
 /** Places offered as buttons; whatever else is meant is found by touch. */
 const MOST = 3;
 
+/** On the button that leads to what is not among the likeliest, and on it once it has. */
+const OTHERS: Readonly<Record<PlaceAsked['kind'], readonly [to: string, back: string]>> = {
+  edges: ['Touch other edges', 'Done touching'],
+  pieces: ['Choose other pieces', 'Done choosing'],
+  piece: ['Show all pieces', 'Show fewer'],
+  seam: ['Show all seams', 'Show fewer'],
+};
+
+/** On the button that shows the other places where one is proposed. */
+const SHOW_ALL: Readonly<Record<PlaceAsked['kind'], string>> = {
+  edges: 'Show all places',
+  pieces: 'Show all pieces',
+  piece: 'Show all pieces',
+  seam: 'Show all seams',
+};
+
 /** What a place names, in words. */
 function said(garment: Garment, asked: PlaceAsked, at: readonly string[]): string {
   const names: readonly { readonly id: string; readonly name: string }[] =
@@ -48,20 +64,26 @@ export function PlaceBox(props: {
   const id = useId();
   const choices = useMemo(() => likely(garment, asked), [garment, asked]);
   const here = picked.join(' ');
-  const listed = choices.some(({ at }) => at.join(' ') === here);
   const touching = useSignal(false);
+  // A place that is proposed needs no choosing: the others are one touch away.
+  const folded = useSignal(picked.length > 0 && fault === undefined);
+  if (fault !== undefined && folded.peek()) folded.value = false;
+  // One piece or seam of all there are is chosen from a longer list, of the same kind of buttons.
+  const single = asked.kind === 'piece' || asked.kind === 'seam';
+  const all = useMemo(() => (single ? placeChoices(garment, asked) : []), [garment, asked]);
+  const listed = (single && touching.value ? all : choices).some(({ at }) => at.join(' ') === here);
   const toggled = (one: string): readonly string[] =>
     picked.includes(one) ? picked.filter((other) => other !== one) : [...picked, one];
-  const options = [
-    ...choices,
+  const every = [
+    ...(single && touching.value ? all : choices),
     ...(picked.length > 0 && !listed ? [{ at: picked, say: said(garment, asked, picked) }] : []),
   ];
-  const byTouch = asked.kind === 'edges' || asked.kind === 'pieces';
+  const options = folded.value ? every.filter(({ at }) => at.join(' ') === here) : every;
   return (
     <fieldset class="field-box one-of field-wide" data-field={`at.${name}`} aria-describedby={`${id}-told`}>
       <legend>{begun(asked.label)}</legend>
       <div id={`${id}-told`} class="told-box">
-        {asked.means !== undefined && <p class="means">{asked.means}</p>}
+        {asked.means !== undefined && !folded.value && <p class="means">{asked.means}</p>}
         {fault !== undefined && (
           <p class="fault" data-part="fault">
             <Sign name="caution" />
@@ -81,21 +103,33 @@ export function PlaceBox(props: {
               name={id}
               checked={at.join(' ') === here}
               onChange={() => {
-                touching.value = false;
+                if (!single) touching.value = false;
                 onPick(at);
               }}
             />
             <span>{say}</span>
           </label>
         ))}
-        {asked.optional && (
+        {asked.optional && !folded.value && (
           <label class="option">
             <input type="radio" name={id} checked={picked.length === 0} onChange={() => onPick([])} />
             <span>leave it out</span>
           </label>
         )}
       </div>
-      {byTouch && garment.pieces.length > 0 && (
+      {folded.value && (
+        <button
+          type="button"
+          class="plain"
+          onClick={() => {
+            folded.value = false;
+            touching.value = single;
+          }}
+        >
+          {SHOW_ALL[asked.kind]}
+        </button>
+      )}
+      {!folded.value && (single ? all.length > choices.length : garment.pieces.length > 0) && (
         <button
           type="button"
           class="plain"
@@ -104,11 +138,7 @@ export function PlaceBox(props: {
             touching.value = !touching.peek();
           }}
         >
-          {touching.value
-            ? 'Done touching'
-            : asked.kind === 'edges'
-              ? 'Touch other edges'
-              : 'Choose other pieces'}
+          {OTHERS[asked.kind][touching.value ? 1 : 0]}
         </button>
       )}
       {touching.value && asked.kind === 'edges' && (
