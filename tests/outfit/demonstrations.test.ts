@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { add, type Length, mm, times, toMm } from '../../src/length/length.ts';
 import { edgeName, spell } from '../../src/outfit/chains.ts';
 import type { Chain, Garment } from '../../src/outfit/outfit.ts';
+import { rawEdges } from '../../src/outfit/raw-edges.ts';
 import { edgeLengths } from '../../src/shape/measure.ts';
 import { demo, demos } from './demo-files.ts';
 
@@ -24,6 +25,10 @@ describe.each(demos)('%s', (name) => {
     expect(outfit.invented).toBe(true);
     expect(outfit.about).toMatch(/invented/);
     expect(outfit.event.name).toMatch(/invented/);
+  });
+
+  test('leaves no edge raw when all is done', () => {
+    expect(outfit.garments.flatMap((garment) => rawEdges(garment).map(spell))).toEqual([]);
   });
 
   test('edges that are sewn together are equally long, and a gathered edge is as much longer as it says', () => {
