@@ -1,9 +1,21 @@
 import { type Refusal, refusal } from '../../cloth/refusal.ts';
+import type { Fault, Fields } from '../../fields/fields.ts';
 import { inBothRules } from '../../length/both-rules.ts';
 import { mm } from '../../length/length.ts';
 
 /** Nothing that is worn measures more than this one way; it is a slip of the finger. */
 const MOST = mm(10_000);
+const TOO_LONG = `This is more than ${inBothRules(MOST)}.`;
+const AGAIN = 'Look at the figure once more.';
+
+/** Every length of a form that is more than anything worn measures. */
+export const tooLong = (fields: Fields, values: Readonly<Record<string, unknown>>): readonly Fault[] =>
+  Object.entries(fields).flatMap(([field, { kind }]) => {
+    const size = values[field];
+    return kind === 'length' && typeof size === 'number' && size > MOST
+      ? [{ field, say: `${TOO_LONG} ${AGAIN}` }]
+      : [];
+  });
 
 /**
  * What is wrong with the sizes of a unit by their fields: those that must be above zero, and those that may be zero.
@@ -22,8 +34,7 @@ export function sizesFit(
       return may
         ? refusal(field, 'This is below zero.', 'Give zero or more.')
         : refusal(field, 'This has no size.', 'Give a measure above zero.');
-    if (size > MOST)
-      return refusal(field, `This is more than ${inBothRules(MOST)}.`, 'Look at the figure once more.');
+    if (size > MOST) return refusal(field, TOO_LONG, AGAIN);
   }
   return undefined;
 }

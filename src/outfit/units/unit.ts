@@ -20,6 +20,7 @@ import type {
   Work,
 } from '../outfit.ts';
 import { findPlace } from './place.ts';
+import { tooLong } from './sizes-fit.ts';
 import type { Sketch } from './sketch.ts';
 
 /** Under which heading a unit is looked for. */
@@ -278,7 +279,7 @@ export function unit<
               : 'This cloth is not among the cloths of the outfit. Choose one that is.',
           });
       }
-      if (!values.ok) faults.push(...values.error);
+      faults.push(...(values.ok ? tooLong(fields, values.value) : values.error));
       if (!values.ok || faults.length > 0) return bad(faults);
       const [marker] = known.outfit.markers;
       const made = told.build({
