@@ -1,5 +1,5 @@
-import { bare, type Form, filled, kindsOf, partForm } from './filling.ts';
 import { pointer } from './problem.ts';
+import { bare, type Form, filled, kindsOf, partForm } from './schema-filling.ts';
 import { nearest } from './suggest.ts';
 import type { Path, Unsure } from './unsure.ts';
 

@@ -2,7 +2,6 @@ import { bad, good, type Result } from '../length/result.ts';
 import { type Place, readHandWritten } from './hand-written.ts';
 import type { Outfit } from './outfit.ts';
 import { placeWords } from './place-words.ts';
-import { writeProblem } from './problem.ts';
 import { readOutfit } from './reading.ts';
 import { FORMAT } from './schema.ts';
 
@@ -10,7 +9,10 @@ import { FORMAT } from './schema.ts';
 export interface Wrong extends Place {
   /** The place in the words of the file: `garments: Blouse, pieces: Sleeve, cloth`; empty for the file as a whole. */
   readonly where: string;
+  /** What is wrong. */
   readonly say: string;
+  /** What would be right; empty where that is said already. */
+  readonly cure: string;
 }
 
 /** Why a file is no outfit. */
@@ -18,6 +20,8 @@ export interface NotRead {
   /** `words`: it cannot be read at all. `other`: it is something else. `wrong`: it is an outfit with mistakes. */
   readonly kind: 'words' | 'other' | 'wrong';
   readonly wrong: readonly Wrong[];
+  /** How many more mistakes there are, which are not told. */
+  readonly more: number;
 }
 
 /** More than this many at once help nobody. */
@@ -38,16 +42,17 @@ export function readOutfitFile(
   text: string,
 ): Result<{ readonly outfit: Outfit; readonly raw: unknown }, NotRead> {
   const written = readHandWritten(text);
-  if (!written.ok) return bad({ kind: 'words', wrong: [{ ...written.error, where: '' }] });
+  if (!written.ok) return bad({ kind: 'words', wrong: [{ ...written.error, where: '', cure: '' }], more: 0 });
   const { value: raw, placeOf } = written.value;
-  if (!meant(raw)) return bad({ kind: 'other', wrong: [] });
+  if (!meant(raw)) return bad({ kind: 'other', wrong: [], more: 0 });
   const read = readOutfit(raw);
   if (read.ok) return good({ outfit: read.value, raw });
   const wrong = read.error.slice(0, MOST).map((problem) => ({
     ...placeOf(problem.at),
     where: placeWords(raw, problem.at),
-    say: writeProblem(problem),
+    say: problem.wrong,
+    cure: problem.cure,
   }));
   wrong.sort((a, b) => a.line - b.line || a.column - b.column);
-  return bad({ kind: 'wrong', wrong });
+  return bad({ kind: 'wrong', wrong, more: read.error.length - wrong.length });
 }

@@ -4,8 +4,8 @@ import { disagreements } from './agreement.ts';
 import { oddNames } from './odd-names.ts';
 import type { Outfit } from './outfit.ts';
 import type { Problem } from './problem.ts';
+import { everyProblem } from './reading-problems.ts';
 import { outfitSchema } from './schema.ts';
-import { everyProblem } from './shape-problems.ts';
 
 /**
  * Reads the description of an outfit from data of unknown shape: an opened file, or what the ledger kept. This is the

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
-import { type Form, filled, partForm } from '../../src/outfit/filling.ts';
 import { writeProblem } from '../../src/outfit/problem.ts';
 import { readOutfit } from '../../src/outfit/reading.ts';
 import { outfitSchema } from '../../src/outfit/schema.ts';
+import { type Form, filled, partForm } from '../../src/outfit/schema-filling.ts';
 import { demoData } from './demo-files.ts';
 import { small } from './small.ts';
 import { change, look } from './spoil.ts';
@@ -34,7 +34,7 @@ describe('mistakes of shape and of names together', () => {
         ['/cloths/0/width', undefined],
       ),
     ).toEqual([
-      '/cloths/0/width lawn: `width` is missing; add it',
+      '/cloths/0/width lawn: `width` is missing; add it; it must be a length in quotes, such as "4 3/8 in" or "111 mm"',
       `${G}/pieces/0/cut front: \`cut\` must be one of: "one", "pair", "fold"`,
       `${G}/pieces/1/cloth piece \`back\`: cloth \`lwn\` does not exist; did you mean \`lawn\`?`,
       `${G}/works/1/turn hem: \`turn\` \`20\` has no unit; write for example "20 in" or "20 mm"`,

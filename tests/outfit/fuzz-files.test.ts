@@ -32,13 +32,13 @@ test(`${FILES} spoilt files are each read or refused with places and words, none
     }
     const lines = text.split(/\r\n|\r|\n/);
     if (read.error.kind !== 'other') expect(read.error.wrong.length, `file ${n}`).toBeGreaterThan(0);
-    for (const { line, column, where, say } of read.error.wrong) {
+    for (const { line, column, where, say, cure } of read.error.wrong) {
       expect(line, `file ${n}: ${say}`).toBeGreaterThan(0);
       expect(line, `file ${n}: ${say}`).toBeLessThanOrEqual(lines.length);
       expect(column, `file ${n}: ${say}`).toBeGreaterThan(0);
       expect(column, `file ${n}: ${say}`).toBeLessThanOrEqual([...lines[line - 1]!].length + 1);
       expect(say.length, `file ${n}`).toBeGreaterThan(5);
-      expect(`${where} ${say}`.replace(/`[^`]*`/g, ''), `file ${n}`).not.toMatch(
+      expect(`${where} ${say} ${cure}`.replace(/`[^`]*`/g, ''), `file ${n}`).not.toMatch(
         /undefined|\[object|Invalid|NaN/,
       );
     }

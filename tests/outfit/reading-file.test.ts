@@ -7,7 +7,10 @@ const blouse = readFileSync(new URL('../../public/examples/small-blouse.jsonc', 
 const said = (text: string): string[] => {
   const read = readOutfitFile(text);
   if (read.ok) throw new Error('it should be refused');
-  return read.error.wrong.map(({ line, column, where, say }) => `${line}:${column} [${where}] ${say}`);
+  return read.error.wrong.map(
+    ({ line, column, where, say, cure }) =>
+      `${line}:${column} [${where}] ${[say, cure].filter(Boolean).join('; ')}`,
+  );
 };
 /** The line, counted from 1, on which some words first stand in the example. */
 const lineOf = (words: string): number => blouse.split('\n').findIndex((line) => line.includes(words)) + 1;
@@ -29,7 +32,7 @@ describe('reading an outfit file', () => {
     expect(said(spoilt)).toEqual([
       `${lineOf('"width": "44 in"')}:7 [cloths: Cream cotton lawn, width] Cream cotton lawn: \`width\` \`44\` has no unit; write for example "44 in" or "44 mm"`,
       `${lineOf('"cut": "pair"')}:11 [garments: Blouse, pieces: Front, cut] Front: \`cut\` must be one of: "one", "pair", "fold"`,
-      `${lineOf('"id": "sleeve-hem"') - 2}:9 [garments: Blouse, works: Sleeve hem, turn] Sleeve hem: \`turn\` is missing; add it`,
+      `${lineOf('"id": "sleeve-hem"') - 2}:9 [garments: Blouse, works: Sleeve hem, turn] Sleeve hem: \`turn\` is missing; add it; it must be a length in quotes, such as "4 3/8 in" or "111 mm"`,
       `${lineOf('"id": "shoulder"') + 3}:11 [garments: Blouse, joins: Shoulder seam, dept] Shoulder seam: \`dept\` is not used here; did you mean \`depth\`?`,
     ]);
   });
@@ -61,8 +64,10 @@ describe('reading an outfit file', () => {
           column: 3,
           where: '',
           say: 'Here `"` stands where a comma or } should.',
+          cure: '',
         },
       ],
+      more: 0,
     });
   });
 
@@ -70,13 +75,17 @@ describe('reading an outfit file', () => {
     'takes %s for something else',
     (text) => {
       const read = readOutfitFile(text);
-      expect(read.ok || read.error).toEqual({ kind: 'other', wrong: [] });
+      expect(read.ok || read.error).toEqual({ kind: 'other', wrong: [], more: 0 });
     },
   );
 
   test('stops after a hundred mistakes', () => {
     const data = small();
     data.garments[0]!.joins = Array.from({ length: 300 }, (_, i) => ({ id: `j-${i}` })) as never;
-    expect(said(JSON.stringify(data))).toHaveLength(100);
+    const text = JSON.stringify(data);
+    expect(said(text)).toHaveLength(100);
+    const read = readOutfitFile(text);
+    // Each of the three hundred lacks four things.
+    expect(read.ok || read.error.more).toBe(1100);
   });
 });

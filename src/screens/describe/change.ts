@@ -40,7 +40,7 @@ const isNothing = ({ added, gone, changed, doneGone, doneChanged, doneBack }: Ef
   [added, gone, changed, doneGone, doneChanged, doneBack].every((list) => list.length === 0);
 
 /** Why no order obeys, from one part of the garment to the next, and what would help. */
-function noOrder({ ring }: Loop, outfit: Outfit): string {
+export function noOrder({ ring }: Loop, outfit: Outfit): string {
   const parts = new Map<string, string>(
     outfit.garments.flatMap((garment) =>
       [garment.pieces, garment.works, garment.joins, garment.gates].flatMap((list) =>
@@ -70,8 +70,12 @@ function noOrder({ ring }: Loop, outfit: Outfit): string {
  * in {@link problem}. `say` is what she did, as undo says it: `put on the collar`. `then` is run once it is written.
  */
 export function ask(session: Session, after: Outfit, say: string, then?: () => void): void {
+  askWritten(session, writeOutfit(after), say, then);
+}
+
+/** As {@link ask}, of a description as somebody wrote it; what is spelled otherwise stays so. */
+export function askWritten(session: Session, now: unknown, say: string, then?: () => void): void {
   problem.value = '';
-  const now = writeOutfit(after);
   const read = readOutfit(now);
   if (!read.ok) {
     problem.value = read.error.map(writeProblem).join('. ');

@@ -2,7 +2,7 @@ import { writeProblem } from '../../outfit/problem.ts';
 import type { Wrong } from '../../outfit/reading-file.ts';
 import { readBackup } from '../../store/backup.ts';
 import { inMegabytes } from '../../store/gzip.ts';
-import { begin, ledger, rooms, writeDown } from '../workroom.ts';
+import { begin, ledger, rooms } from '../workroom.ts';
 
 /** What came of bringing a file in: the outfit to go to, or why not. */
 export type BroughtIn =
@@ -12,16 +12,22 @@ export type BroughtIn =
       readonly say: string;
       /** The outfit is here already and the file describes it otherwise: takes what the file says. */
       readonly take?: () => Promise<BroughtIn>;
+      /** Why the outfit could not be sewn in any order as it is described. */
+      readonly ring?: string;
+      /** What is asked about it now stands in its description. */
+      readonly asked?: boolean;
     }
   | { readonly ok: false; readonly say: string; readonly wrong?: readonly Wrong[] };
 
 /** Largest description that is read, bytes. Those shipped with the app have under 40 000. */
 const MOST_BYTES = 2_000_000;
 
-const OTHER_KIND =
+/** Said of a file that is something else. */
+export const OTHER_KIND =
   'This is not a Slipbaste file. Choose a copy that was saved here, or an outfit described by hand (JSON).';
 
-const refused = (say: string): BroughtIn => ({ ok: false, say });
+/** Why a file was not brought in. */
+export const refused = (say: string): BroughtIn => ({ ok: false, say });
 
 /** True for a file that begins as gzip does (RFC 1952): only a saved copy does. */
 async function isPacked(file: Blob): Promise<boolean> {
@@ -65,45 +71,8 @@ export async function bringIn(file: Blob): Promise<BroughtIn> {
     const [found, most] = [inMegabytes(file.size), inMegabytes(MOST_BYTES)];
     return refused(`The file is too large for a description: ${found}, and ${most} would be the most.`);
   }
+  const { describedBy } = await import('./described.ts');
   return describedBy(await file.text());
-}
-
-async function describedBy(text: string): Promise<BroughtIn> {
-  const { readOutfitFile } = await import('../../outfit/reading-file.ts');
-  const read = readOutfitFile(text);
-  if (!read.ok) {
-    const { kind, wrong } = read.error;
-    if (kind === 'other') return refused(OTHER_KIND);
-    const things = wrong.length === 1 ? 'one thing is' : `${wrong.length} things are`;
-    const say =
-      kind === 'words'
-        ? 'The file cannot be read. Mend this place and bring it in again; nothing was changed here.'
-        : `In this file ${things} not right yet. Mend what stands below and bring it in again; nothing was changed here.`;
-    return { ok: false, say, wrong };
-  }
-  const { outfit, raw } = read.value;
-  const open = await ledger();
-  const there = (await open.outfits()).some((entry) => entry.outfit === outfit.id);
-  if (!there) {
-    await begin(outfit.id, raw);
-    return { ok: true, outfit: outfit.id, say: `${outfit.name} is on this device now.` };
-  }
-  const { changesBetween } = await import('../../store/changes-between.ts');
-  const { description, done } = await open.load(outfit.id);
-  const changes = changesBetween(description, raw);
-  if (changes.length === 0) {
-    return { ok: true, outfit: outfit.id, say: `${outfit.name} is here already, as the file describes it.` };
-  }
-  const stays = done.length === 0 ? '' : ` What was sewn, ${done.length} steps, stays done.`;
-  return {
-    ok: true,
-    outfit: outfit.id,
-    say: `${outfit.name} is here already, and the file describes it otherwise. Nothing was changed yet.${stays}`,
-    take: async () => {
-      await writeDown(outfit.id, [{ kind: 'redescribed', say: 'took the description of the file', changes }]);
-      return { ok: true, outfit: outfit.id, say: `${outfit.name} is now as the file describes it.` };
-    },
-  };
 }
 
 /** Begins an outfit from its description; refused with every problem in it. */

@@ -7,7 +7,7 @@
  */
 import { useSignal } from '@preact/signals';
 import type { ComponentType } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { type Keeping, keepingNow, missingWork } from '../../store/keeping.ts';
 import { SlipBasting } from '../../ui/heading-mark.tsx';
 import { keep } from '../../ui/safe-storage.ts';
@@ -38,6 +38,8 @@ export default function Outfits() {
   const answer = useSignal<BroughtIn | undefined>(undefined);
   const keeping = useSignal<Keeping | undefined>(undefined);
   const busy = useSignal(false);
+  const chosen = useSignal('');
+  const chooser = useRef<HTMLInputElement>(null);
 
   useEffect(() => {
     listed.value = listed.value?.map((line) => ({ ...line, copy: undefined }));
@@ -56,7 +58,8 @@ export default function Outfits() {
     try {
       const found = await bringing;
       answer.value = found;
-      if (found.ok && onward) go({ screen: 'bench', outfit: found.outfit });
+      if (found.ok && found.asked) go({ screen: 'outfit', outfit: found.outfit, at: [] });
+      else if (found.ok && onward) go({ screen: 'bench', outfit: found.outfit });
       else if (found.ok) await readList(await ledger());
     } catch (error) {
       answer.value = { ok: false, say: error instanceof Error ? error.message : String(error) };
@@ -65,6 +68,7 @@ export default function Outfits() {
     }
   };
   const demonstrate = (load: () => Promise<{ readonly default: unknown }>): void => {
+    chosen.value = '';
     void settle(
       load().then((file) => beginFrom(file.default)),
       true,
@@ -155,10 +159,12 @@ export default function Outfits() {
         ))}
       <Answer
         found={answer.value}
+        file={chosen.value}
         busy={busy.value}
         onTake={(take) => {
           void settle(take(), false);
         }}
+        onAgain={() => chooser.current?.click()}
       />
       <section>
         <h2>Reckoner</h2>
@@ -175,11 +181,15 @@ export default function Outfits() {
           <span>A saved copy with its ledger, or an outfit described by hand.</span>
           <input
             type="file"
+            ref={chooser}
             class="field"
             data-part="bring-in"
             onChange={(event) => {
               const [file] = event.currentTarget.files ?? [];
-              if (file) void settle(bringIn(file), false);
+              if (file) {
+                chosen.value = file.name;
+                void settle(bringIn(file), false);
+              }
               event.currentTarget.value = '';
             }}
           />
@@ -232,6 +242,8 @@ function OutfitLine({ line }: { readonly line: Listed }) {
       </p>
       {nothing ? (
         <p>Nothing to sew yet</p>
+      ) : outfit && line.steps === 0 ? (
+        <p>It cannot be sewn in any order yet: its order says why.</p>
       ) : (
         <p class="how-far">
           <progress

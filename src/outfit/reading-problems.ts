@@ -1,9 +1,9 @@
 import * as v from 'valibot';
 import { disagreements } from './agreement.ts';
-import { type Form, kindsOf } from './filling.ts';
 import { MendedCopy } from './mending.ts';
 import { type Problem, pointer } from './problem.ts';
 import { notUsed, outfitSchema } from './schema.ts';
+import { type Form, kindsOf } from './schema-filling.ts';
 import { nearest } from './suggest.ts';
 import type { Path } from './unsure.ts';
 
@@ -62,7 +62,7 @@ function takeUnused(
   copy.unused(path).forEach((key, i) => {
     if (i < UNUSED) {
       const at = [...path, key];
-      tell({ at: pointer(at), wrong: `${whose(copy.whole, at, copy)} ${notUsed(key, used)}`, cure: '' });
+      tell({ at: pointer(at), ...inTwo(`${whose(copy.whole, at, copy)} ${notUsed(key, used)}`) });
     }
     const found = copy.take(path, key);
     for (const [name, { at }] of told) if (at === found) told.delete(name);
@@ -81,18 +81,26 @@ function shapeProblem(raw: unknown, path: Path, issue: Issue, copy?: MendedCopy)
   }
   const missing = issue.input === undefined && path.length > 0;
   const who = whose(raw, path, copy);
-  if (missing) return { at: pointer(path), wrong: `${who} is missing`, cure: 'add it' };
+  if (missing) {
+    const form = copy?.formAt(path);
+    const [must] = form ? (v.safeParse(form as unknown as v.GenericSchema, undefined).issues ?? []) : [];
+    const what = must?.message.startsWith('must be ') ? `; it ${must.message}` : '';
+    return { at: pointer(path), wrong: `${who} is missing`, cure: `add it${what}` };
+  }
   // Of a thing that comes in kinds, either the kind is wrong or it is no thing at all.
   const ofKinds = issue.type === 'variant';
   if (ofKinds && path.at(-1) !== 'kind')
     return { at: pointer(path), wrong: `${who} must be an object, in { }`, cure: '' };
   const kinds = ofKinds ? copy?.formAt(round) : undefined;
   const near = kinds && typeof issue.input === 'string' ? nearest(issue.input, kindsOf(kinds)) : undefined;
-  return {
-    at: pointer(path),
-    wrong: `${who} ${issue.message}`,
-    cure: near === undefined ? '' : `did you mean \`${near}\`?`,
-  };
+  const told = `${who} ${issue.message}${near === undefined ? '' : `; did you mean \`${near}\`?`}`;
+  return { at: pointer(path), ...inTwo(told) };
+}
+
+/** What is wrong, and after the semicolon what would be right. */
+function inTwo(said: string): Pick<Problem, 'wrong' | 'cure'> {
+  const [wrong = '', ...cure] = said.split('; ');
+  return { wrong, cure: cure.join('; ') };
 }
 
 function partAt(raw: unknown, path: Path): unknown {
