@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
 import { suggestPlaces } from '../../../src/outfit/changing/suggest-places.ts';
 import { putOn } from '../../../src/outfit/changing/units.ts';
+import type { Outfit } from '../../../src/outfit/outfit.ts';
 import { UNITS } from '../../../src/outfit/units/all.ts';
-import { garmentOf, only, wrongWith } from '../changing/shirt.ts';
+import { bare, garmentOf, only, put, wrongWith } from '../changing/shirt.ts';
 
 /** What nobody means, by kind of field: nothing, below nothing, a hair, and lengths of a street. */
 const ODD = {
@@ -12,11 +13,26 @@ const ODD = {
   lines: ['', 'x'.repeat(200), '1 '.repeat(90)],
 };
 
+/** The outfit with a cloth that stretches too. */
+const withKnit = (outfit: Outfit): Outfit => ({
+  ...outfit,
+  cloths: [
+    ...outfit.cloths,
+    { ...outfit.cloths[0]!, id: 'knit', name: 'Knit', stretch: { across: 60, along: 40 } },
+  ],
+});
+
+/** Garments that between them have a place for every unit. */
 const GARMENTS = [
-  garmentOf(),
+  bare(),
   garmentOf('plain-front', 'plain-back', 'plain-sleeve'),
-  garmentOf('gathered-skirt'),
-  garmentOf('puffed-sleeve'),
+  ...UNITS.filter(({ places }) => Object.values(places).every(({ optional }) => optional)).flatMap(
+    ({ id }) => {
+      const alone = putOn(bare(), 'shirt', id, { name: id, entries: {}, at: {}, cloths: {} });
+      return alone.ok ? alone.value.outfit : [];
+    },
+  ),
+  put(bare(), 'puffed-sleeve', { entries: { held: 'head' } }),
 ];
 
 test.each(UNITS.map((unit) => [unit.id, unit] as const))(
@@ -26,7 +42,8 @@ test.each(UNITS.map((unit) => [unit.id, unit] as const))(
     const found = GARMENTS.map((outfit) => ({ outfit, at: suggestPlaces(only(outfit), unit) }));
     const somewhere = found.find(({ at }) => needed.every((name) => at[name]));
     if (!somewhere) throw new Error(`nothing takes ${id}`);
-    const { outfit, at } = somewhere;
+    const { at } = somewhere;
+    const outfit = withKnit(somewhere.outfit);
     for (const [field, { kind }] of Object.entries(unit.fields)) {
       for (const odd of ODD[kind]) {
         const made = putOn(outfit, 'shirt', id, { name: '襟 🧵', entries: { [field]: odd }, at, cloths: {} });
