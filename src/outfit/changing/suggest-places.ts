@@ -153,15 +153,23 @@ const fits = (asked: PlaceAsked, { at: [first = ''] }: PlaceChoice): boolean => 
 
 /**
  * Where a unit would most likely be put, by the names of its places; a place that nothing fits is left out, and so is
- * one that the unit can do without beside a piece it is worked on. No edge is proposed twice.
+ * one that the unit can do without beside a piece it is worked on. No edge is proposed twice. `meant` is an edge that it
+ * should be put on, as `piece.edge`: a place that can take it does.
  */
-export function suggestPlaces(garment: Garment, unit: Unit): Readonly<Record<string, readonly string[]>> {
+export function suggestPlaces(
+  garment: Garment,
+  unit: Unit,
+  meant?: string,
+): Readonly<Record<string, readonly string[]>> {
   const found: Record<string, readonly string[]> = {};
   const taken = new Set<string>();
   const onPiece = Object.values(unit.places).some(({ kind }) => kind === 'piece');
   for (const [name, asked] of Object.entries(unit.places)) {
     if (asked.optional && onPiece) continue;
-    const choice = choices(garment, asked, taken).find((one) => fits(asked, one));
+    const likely = choices(garment, asked, taken).filter((one) => fits(asked, one));
+    const choice =
+      (asked.kind === 'edges' && likely.find(({ at }) => meant !== undefined && at.includes(meant))) ||
+      likely[0];
     if (!choice) continue;
     found[name] = choice.at;
     if (asked.kind === 'edges') for (const edge of choice.at) taken.add(edge.replace(/^other:/, ''));

@@ -92,8 +92,15 @@ function make(
 }
 
 /** The form of a unit being put on, or of `use` being changed; what is typed is kept until it is put on. */
-export function useUnitForm(outfit: Outfit, whole: Garment, unit: Unit, use: UnitUse | undefined): UnitForm {
-  const where = use ? `unit/${use.id}` : `add/${unit.id}`;
+export function useUnitForm(
+  outfit: Outfit,
+  whole: Garment,
+  unit: Unit,
+  use: UnitUse | undefined,
+  /** The edge that it is meant for, as `piece.edge`, where one was touched. */
+  edge?: string,
+): UnitForm {
+  const where = use ? `unit/${use.id}` : `add/${unit.id}${edge === undefined ? '' : `/${edge}`}`;
   const draft = useDraft(`${outfit.id}/garment/${whole.id}/${where}`);
   const { name, entries, at, cloths } = draft.written.value;
   const garment = useMemo(() => {
@@ -106,7 +113,7 @@ export function useUnitForm(outfit: Outfit, whole: Garment, unit: Unit, use: Uni
       use ?? {
         name: freshName(whole, unit.name),
         entries: {},
-        at: suggestPlaces(whole, unit),
+        at: suggestPlaces(whole, unit, edge),
         cloths: {},
       },
     [whole, unit, use],
