@@ -69,16 +69,18 @@ export function KindOptions(props: {
 export function Run(props: {
   readonly refs: readonly string[];
   readonly form: InHand;
+  /** Edges that need not meet. */
+  readonly apart: boolean;
   readonly onText: (text: string) => void;
 }) {
-  const { refs, form, onText } = props;
+  const { refs, form, apart, onText } = props;
   const { garment } = form.here;
   const said = refs.map((ref) => saidEdge(garment, readEdge(ref)));
   return (
     <div class="run" data-part="run">
-      <p role="status">{refs.length === 0 ? 'No edge chosen yet.' : said.join(', then ')}</p>
-      <Gaps refs={refs} form={form} />
-      {refs.length > 1 && (
+      <p role="status">{refs.length === 0 ? 'No edge chosen yet.' : said.join(apart ? '; ' : ', then ')}</p>
+      {!apart && <Gaps refs={refs} form={form} />}
+      {!apart && refs.length > 1 && (
         <button type="button" class="plain" onClick={() => onText(refs.toReversed().join(' '))}>
           Turn the run round
         </button>

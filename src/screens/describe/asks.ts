@@ -33,6 +33,8 @@ export interface RunAsk extends Label {
   readonly kind: 'run';
   readonly one?: true;
   readonly on?: true;
+  /** Any edges, which need not meet. */
+  readonly apart?: true;
 }
 /** One thing that the outfit or the garment has. */
 export interface WhichAsk extends Label {

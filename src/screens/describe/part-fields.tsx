@@ -98,14 +98,15 @@ export function AskBox({
     case 'edge':
     case 'run': {
       const picked = text.split(' ').filter(Boolean);
+      const apart = ask.kind === 'run' && ask.apart === true;
       const single = ask.kind === 'edge' || ask.one === true;
       const only = (ref: string): boolean =>
         !(ask.kind === 'edge' && ref.startsWith('other:')) && readEdge(ref).edge !== 'fold';
       const pick = (ref: string): void =>
         onText((single ? (picked.includes(ref) ? [] : [ref]) : turned(picked, ref)).join(' '));
       return (
-        <Group name={name} ask={ask} fault={gapsIn(picked, form).length > 0 ? undefined : fault}>
-          <Run refs={picked} form={form} onText={onText} />
+        <Group name={name} ask={ask} fault={!apart && gapsIn(picked, form).length > 0 ? undefined : fault}>
+          <Run refs={picked} form={form} apart={apart} onText={onText} />
           <Folded
             open={picked.length === 0 && !ask.optional}
             words={picked.length === 0 ? 'Choose' : 'Choose others'}

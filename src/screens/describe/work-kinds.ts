@@ -292,6 +292,7 @@ export const WORK_KINDS: Readonly<Record<WorkKind, KindOfWork>> = {
       with: { kind: 'some', of: 'pieces', label: 'Also in hand', usual: true, optional: true },
       finishes: {
         kind: 'run',
+        apart: true,
         optional: true,
         label: 'Edges it finishes',
         means: 'Rolled, faced or covered by these steps, so that they are no longer raw.',
