@@ -25,6 +25,8 @@ async function clean(page: Page, where: string): Promise<void> {
   expect.soft(faults, where).toEqual([]);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
   expect.soft(wide, `${where}: wider than the screen`).toBeLessThanOrEqual(0);
+  // At its foot nothing lies over anything: the button that stays in sight is in its place.
+  await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
   expect.soft(await crowded(page, 8), where).toEqual([]);
   expect.soft(await cutOff(page), where).toEqual([]);
   expect.soft(await overlapping(page), where).toEqual([]);

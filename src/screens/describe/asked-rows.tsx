@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { Group } from './asked-group.tsx';
 import type { Asks, RowsAsk } from './asks.ts';
 import type { Written } from './drafts.ts';
+import { focusOn } from './focus-on.ts';
 import type { InHand } from './folded-words.ts';
 import { at, readRows } from './stands.ts';
 import { begun } from './words.ts';
@@ -68,7 +69,14 @@ export function Rows(props: {
               >
                 Later
               </button>
-              <button type="button" class="plain" onClick={() => put(rows.toSpliced(i, 1))}>
+              <button
+                type="button"
+                class="plain"
+                onClick={() => {
+                  put(rows.toSpliced(i, 1));
+                  focusOn(`[data-part="add-${name}"]`);
+                }}
+              >
                 Take out
               </button>
             </div>

@@ -16,6 +16,7 @@ import { beginAnew } from './begun-before.tsx';
 import { ask } from './change.ts';
 import { useDraft, type Written } from './drafts.ts';
 import { saidName } from './edge-lines.ts';
+import { focusOn } from './focus-on.ts';
 import { hashOf } from './head.tsx';
 import { TextBox } from './text-box.tsx';
 import { draftOf } from './use-part.ts';
@@ -92,6 +93,7 @@ export function EdgePanel(props: {
     const then = (): void => {
       naming.clear();
       onRenamed(now);
+      focusOn('[data-part="rename"]');
     };
     if (made) ask(session, made.value, `called the ${saidName(edge)} edge ${saidName(now)}`, then);
     else then();

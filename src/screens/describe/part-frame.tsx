@@ -10,6 +10,7 @@ import { go } from '../route.ts';
 import type { Session } from '../session.ts';
 import { OfferBefore } from './begun-before.tsx';
 import { ask, problem } from './change.ts';
+import { focusOn } from './focus-on.ts';
 import { Head, hashOf } from './head.tsx';
 import { TakeOffSheet } from './take-off.tsx';
 import { UndoBar } from './undo-bar.tsx';
@@ -36,20 +37,22 @@ export function PartFrame<L extends PartList>(props: {
   /** Shown above the form. */
   readonly above?: ComponentChildren;
   readonly children: ComponentChildren;
-  /** Shown below it. */
-  readonly below?: ComponentChildren;
 }) {
-  const { session, outfit, garment, kind, title, part, form, word, onSave, above, children, below } = props;
+  const { session, outfit, garment, kind, title, part, form, word, onSave, above, children } = props;
   const root = useRef<HTMLFormElement>(null);
   const pressed = useSignal(0);
   useEffect(() => {
     if (pressed.value === 0) return;
     const box = root.current
       ?.querySelector<HTMLElement>('.fault')
-      ?.closest<HTMLElement>('.field-box, .fault');
+      ?.closest<HTMLElement>('[data-field], .fault');
     box?.scrollIntoView?.({ block: 'center' });
     box?.querySelector<HTMLElement>('input, textarea, select, button')?.focus({ preventScroll: true });
   }, [pressed.value]);
+  const asItWas = (): void => {
+    form.clear();
+    focusOn('[data-part="keep"]');
+  };
   const press = (): void => {
     onSave();
     pressed.value += 1;
@@ -80,7 +83,7 @@ export function PartFrame<L extends PartList>(props: {
         }}
       >
         {children}
-        <div class="field-wide hand-in put-on">
+        <div class={form.touched ? 'field-wide hand-in put-on' : 'field-wide hand-in'}>
           {form.general.map((say) => (
             <p key={say} class="fault" role="alert" data-part="fault">
               <Sign name="caution" />
@@ -94,14 +97,13 @@ export function PartFrame<L extends PartList>(props: {
               </button>
             )}
             {form.touched && (
-              <button type="button" class="plain" data-part="as-it-was" onClick={form.clear}>
+              <button type="button" class="plain" data-part="as-it-was" onClick={asItWas}>
                 {part ? 'As it was' : 'Start again'}
               </button>
             )}
           </div>
         </div>
       </form>
-      {below}
       {part && <TakeOut session={session} outfit={outfit} garment={garment} part={part} clear={form.clear} />}
       <UndoBar session={session} />
       <HouseNotice />
@@ -124,7 +126,7 @@ function Origin(props: {
   const link = <a href={hashOf(session, 'garment', garment.id, 'unit', use.id)}>{use.name}</a>;
   const back = (): void => {
     const made = takeReady(outfit, garment.id, part.id);
-    if (made.ok) ask(session, made.value, `took the ready-made ${part.name} again`);
+    if (made.ok) ask(session, made.value, `took the ready-made ${part.name} again`, focusOn);
     else problem.value = unitFaultWords(made.error);
   };
   return (

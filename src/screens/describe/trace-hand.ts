@@ -8,6 +8,7 @@ import { type CutEdge, edgesAt, nearestPlace, type Place, pointAt } from '../../
 import type { Drawing, DrawnLine } from '../../traced/drawing.ts';
 import { lieOf } from '../../traced/piece-outline.ts';
 import { saidName } from './edge-lines.ts';
+import { focusOn } from './focus-on.ts';
 import type { PieceChoice, TraceDraft } from './trace-draft.ts';
 import { boxOf, edgeNames, middleOf } from './trace-make.ts';
 import { touched, type View, viewOf } from './trace-view.ts';
@@ -82,9 +83,10 @@ export function useHand(of: InTrace): Hand {
     picked.value = round.find((one) => !choice.names[one]) ?? at;
   };
   const takeOut = (at: number): void => {
-    const { [at]: _gone, ...left } = choice.names;
     picked.value = undefined;
-    change({ corners: choice.corners.filter((one) => one !== at), names: left });
+    // Its name is kept, for when the corner comes back.
+    change({ corners: choice.corners.filter((one) => one !== at) });
+    focusOn('[aria-label="Corners"] button');
   };
   const addAt = (at: number): void => {
     if (!choice.corners.includes(at)) change({ corners: [...choice.corners, at].sort((a, b) => a - b) });

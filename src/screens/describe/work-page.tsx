@@ -3,6 +3,7 @@ import { KindOptions } from './asked-group.tsx';
 import type { Asks } from './asks.ts';
 import type { PartProps } from './describe.tsx';
 import type { Written } from './drafts.ts';
+import { focusOn } from './focus-on.ts';
 import { NotThere } from './head.tsx';
 import { type PartAt, partAt } from './part-at.ts';
 import { PartFields } from './part-fields.tsx';
@@ -76,7 +77,10 @@ function WorkForm({ session, outfit, garment, part: work }: PartAt<'works'>) {
               name="kind"
               options={OPTIONS}
               chosen={kind ?? ''}
-              onChoose={(value) => form.form.write('kind', value)}
+              onChoose={(value) => {
+                form.form.write('kind', value);
+                focusOn('.kind-choice summary');
+              }}
             />
           </div>
         </details>

@@ -1,0 +1,12 @@
+/**
+ * After a control took itself away: the focus goes to the first of `next` on the page, or to its head, instead of
+ * nowhere. Where the focus is still somewhere, it stays there.
+ */
+export function focusOn(next = 'main h1'): void {
+  // Once the page has been drawn anew.
+  setTimeout(() => {
+    if (document.activeElement !== null && document.activeElement !== document.body) return;
+    const found = document.querySelector<HTMLElement>(next) ?? document.querySelector<HTMLElement>('main h1');
+    found?.focus({ preventScroll: true });
+  });
+}
