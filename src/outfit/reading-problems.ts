@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { disagreements } from './agreement.ts';
 import { MendedCopy } from './mending.ts';
 import { type Problem, pointer } from './problem.ts';
-import { notUsed, outfitSchema } from './schema.ts';
+import { notUsed, outfitSchema, VERSION } from './schema.ts';
 import { type Form, kindsOf } from './schema-filling.ts';
 import { nearest } from './suggest.ts';
 import type { Path } from './unsure.ts';
@@ -48,8 +48,16 @@ export function everyProblem(raw: unknown, first: readonly Issue[]): readonly Pr
     }
     issues = again.issues;
   }
-  return inOrder(raw, [...told.values()]);
+  const all = inOrder(raw, [...told.values()]);
+  // What a later version has otherwise is no mistake.
+  const later = all.filter(({ at }) => at === '/version' && isLater(raw));
+  return later.length > 0 ? later : all;
 }
+
+const isLater = (raw: unknown): boolean => {
+  const version = partAt(raw, ['version']);
+  return typeof version === 'number' && version > VERSION;
+};
 
 /** Tells of every name that a thing does not have, and takes them out. */
 function takeUnused(
@@ -93,7 +101,10 @@ function shapeProblem(raw: unknown, path: Path, issue: Issue, copy?: MendedCopy)
     return { at: pointer(path), wrong: `${who} must be an object, in { }`, cure: '' };
   const kinds = ofKinds ? copy?.formAt(round) : undefined;
   const near = kinds && typeof issue.input === 'string' ? nearest(issue.input, kindsOf(kinds)) : undefined;
-  const told = `${who} ${issue.message}${near === undefined ? '' : `; did you mean \`${near}\`?`}`;
+  const told =
+    near === undefined
+      ? `${who} ${issue.message}`
+      : `${who} \`${issue.input}\` is no kind of work; did you mean \`${near}\`?`;
   return { at: pointer(path), ...inTwo(told) };
 }
 

@@ -89,6 +89,26 @@ describe('what the names in a file must agree about', () => {
     ]);
   });
 
+  test('a mistyped edge hides no broken run that it has nothing to do with', () => {
+    const broken = ['front.hem', 'other:front.hem'];
+    const places = (join: number, edge: string) => {
+      const data = change(change(small(), `${G}/works/1/along`, broken), `${G}/joins/${join}/to/0`, edge);
+      const read = readOutfit(data);
+      return read.ok ? [] : read.error.map(({ at }) => at);
+    };
+    expect(places(0, 'back.sholder')).toEqual([`${G}/works/1/along`, `${G}/joins/0/to/0`]);
+    // What is sewn to the opening, beside the hem, might be the other front.
+    expect(places(2, 'pocket.tpo')).toEqual([`${G}/joins/2/to/0`]);
+  });
+
+  test('two joins of one id are told once, and no run over either of them', () => {
+    const data = change(small(), `${G}/joins/1/id`, 'shoulder');
+    expect(readOutfit(data)).toMatchObject({
+      ok: false,
+      error: [{ at: `${G}/joins/1/id` }, { at: `${G}/gates/0/after/0` }],
+    });
+  });
+
   test('ends that no join brings together', () => {
     const [problem, ...more] = said(`${G}/works/1/along`, ['front.hem', 'other:front.hem']);
     expect(more).toEqual([]);
