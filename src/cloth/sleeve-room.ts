@@ -1,4 +1,4 @@
-import { add, inches, type Length, longest, shortest, times } from '../length/length.ts';
+import { add, inches, type Length, longer, longest, shortest, subtract, times } from '../length/length.ts';
 import type { Sourced } from './advice.ts';
 import { practice } from './source.ts';
 
@@ -22,6 +22,10 @@ export const WIDE_OF_ARMHOLE: Sourced<readonly [least: number, most: number]> = 
   value: [0.65, 0.9],
   source: practice,
 };
+
+/** The upper arm that a sleeve was drafted round; as wide as the sleeve where that leaves nothing. */
+export const onArm = (wide: Length): Length =>
+  longer(wide, ARM_EASE.value) ? subtract(wide, ARM_EASE.value) : wide;
 
 /** How wide the lower edge of a sleeve is drafted, so that the hand passes it closed and a cuff can gather it; nothing where neither is known. */
 export function lowerWide(wrist: Length | undefined, hand: Length | undefined): Length | undefined {

@@ -251,6 +251,8 @@ export type Work =
       readonly turn: Length;
       /** Width of the elastic. */
       readonly elastic: Length;
+      /** How long each elastic is cut, the lap of its ends with it. */
+      readonly cut?: Length;
     })
   | (WorkOn & {
       readonly kind: 'ribbon';

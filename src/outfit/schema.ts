@@ -199,14 +199,17 @@ const piece = record({
 });
 
 /** Words by name: what was written in the fields of a unit, which cloth it takes. */
-const wordsBy = v.record(v.string(), v.pipe(text, v.maxLength(200, 'must not be longer than 200 letters')));
+/** Anything by names of its own. */
+const named = <T extends v.GenericSchema>(each: T) =>
+  v.record(v.string(), each, 'must be an object, in { }');
+const wordsBy = named(v.pipe(text, v.maxLength(200, 'must not be longer than 200 letters')));
 const unitUse = record({
   id,
   name,
   unit: id,
   entries: v.optional(wordsBy, {}),
-  at: v.optional(v.record(v.string(), list(text)), {}),
-  cloths: v.optional(v.record(v.string(), id), {}),
+  at: v.optional(named(list(text)), {}),
+  cloths: v.optional(named(id), {}),
   brought: v.optional(list(id), []),
   own: v.optional(list(id), []),
 });
@@ -309,6 +312,7 @@ const work = v.variant(
       ring: v.optional(v.boolean('must be true or false'), false),
       turn: positive,
       elastic: positive,
+      cut: v.exactOptional(positive),
     }),
     record({ kind: v.literal('ribbon'), ...on, ribbon: positive, where: name }),
     record({

@@ -68,7 +68,13 @@ function figures(one: Work, say: Spelling): Written {
       return without({ ...one, along: one.along.map(spell), turn: say(one.turn) }, { ring: false, hang: 0 });
     case 'casing':
       return without(
-        { ...one, along: one.along.map(spell), turn: say(one.turn), elastic: say(one.elastic) },
+        {
+          ...one,
+          along: one.along.map(spell),
+          turn: say(one.turn),
+          elastic: say(one.elastic),
+          cut: one.cut && say(one.cut),
+        },
         { ring: false },
       );
     case 'ribbon':

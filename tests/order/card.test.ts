@@ -87,6 +87,14 @@ const onePanel = (
     ],
   });
 
+test('the card of an elastic gives the length to cut before its width', () => {
+  const casing = { kind: 'casing', along: ['panel.hem'], turn: '1 in', elastic: '3/4 in', cut: '25 1/2 in' };
+  expect(card(onePanel([casing]), 'g/w0/elastic').settings).toEqual([
+    { name: 'elastic, cut', figure: '25 1/2 in' },
+    { name: 'elastic, width', figure: '3/4 in' },
+  ]);
+});
+
 describe('marks of tucks', () => {
   const tucks = {
     kind: 'tucks',

@@ -145,14 +145,17 @@ const work: fc.Arbitrary<Work> = fc.oneof(
     by: fc.constantFrom('hand' as const, 'machine' as const),
     hang: whole(0, 240),
   }),
-  fc.record({
-    kind: kind('casing'),
-    ...on,
-    along: chain,
-    ring: fc.boolean(),
-    turn: positive,
-    elastic: positive,
-  }),
+  both(
+    fc.record({
+      kind: kind('casing'),
+      ...on,
+      along: chain,
+      ring: fc.boolean(),
+      turn: positive,
+      elastic: positive,
+    }),
+    perhaps('cut', positive),
+  ),
   fc.record({ kind: kind('ribbon'), ...on, ribbon: positive, where: name }),
   fc.record({
     kind: kind('own'),

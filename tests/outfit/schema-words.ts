@@ -151,6 +151,7 @@ export const WORDS: Readonly<Record<string, string>> = {
   'hem.hang': 'Hours that it hangs before it is levelled.',
   'casing.turn': 'How much is turned over.',
   'casing.elastic': 'Width of the elastic.',
+  'casing.cut': 'How long each elastic is cut, the lap of its ends with it.',
   'ribbon.ribbon': 'Length of ribbon to cut for one piece.',
   'ribbon.where': 'Where it is threaded, in words.',
   'own.with': 'Ids of other pieces that it takes in hand.',

@@ -91,8 +91,10 @@ function workSettings(
       set('turn up', write(work.turn));
       break;
     case 'casing':
-      if (step.action === 'elastic') set('elastic', write(work.elastic));
-      else set('turn', write(work.turn));
+      if (step.action === 'elastic') {
+        if (work.cut !== undefined) set('elastic, cut', write(work.cut));
+        set('elastic, width', write(work.elastic));
+      } else set('turn', write(work.turn));
       break;
     case 'ribbon':
       set('ribbon', write(work.ribbon));

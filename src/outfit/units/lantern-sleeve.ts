@@ -1,7 +1,7 @@
 import { type FlaredMade, flaredPanel } from '../../cloth/flared-panel.ts';
 import { type Refusal, refusal } from '../../cloth/refusal.ts';
 import type { CapMade } from '../../cloth/sleeve-cap.ts';
-import { lowerWide, sleeveWide, USUAL_CAP_EASE } from '../../cloth/sleeve-room.ts';
+import { lowerWide, onArm, sleeveWide, USUAL_CAP_EASE } from '../../cloth/sleeve-room.ts';
 import { geometry, practice } from '../../cloth/source.ts';
 import { add, nm, times, zero } from '../../length/length.ts';
 import { bad, good, type Result } from '../../length/result.ts';
@@ -42,6 +42,7 @@ export const lanternSleeve = unit({
     },
     wide: usually('Upper arm, finished', '14', '360', 'Round the sleeve just under the arm.'),
     ease: usually('Ease in the cap', '3/4', '20', 'How much longer the cap is than the armhole.'),
+    wrist: usually('Wrist', '6 1/2', '165', 'On the body, where elastic holds the lower edge.'),
     hem: usually('Hem', '1/2', '12'),
     setting: SETTING,
     ...SLEEVE_USUAL,
@@ -79,6 +80,9 @@ export const lanternSleeve = unit({
         },
         widest: { value: times(wide, 1.8), because: 'Nearly twice the upper arm', source: practice },
       }),
+      ...(measures.wrist && {
+        wrist: { value: measures.wrist, because: 'As measured', source: practice },
+      }),
       ...(lower && {
         lower: { value: lower, because: 'The hand passes, and a cuff can gather it', source: practice },
       }),
@@ -93,7 +97,7 @@ export const lanternSleeve = unit({
   build: ({ values, at, cloth, garment, id, name }) => {
     const wrong = sizesFit(
       values,
-      ['length', 'toSeam', 'widest', 'lower', 'wide', 'hem', 'elastic', 'cuffDepth', 'allowance'],
+      ['length', 'toSeam', 'widest', 'lower', 'wide', 'wrist', 'hem', 'elastic', 'cuffDepth', 'allowance'],
       ['ease', 'opening'],
     );
     if (wrong) return bad(wrong);
@@ -128,6 +132,7 @@ export const lanternSleeve = unit({
       top: armhole ? 'cap' : 'upper',
       armhole,
       between: [id('widest')],
+      body: { above: onArm(wide), below: values.wrist },
       gathered: false,
     });
     const panel = { cut: 'pair', allowance } as const;

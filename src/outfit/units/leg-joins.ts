@@ -1,3 +1,4 @@
+import { elasticCut } from '../../cloth/elastic.ts';
 import type { Length } from '../../length/length.ts';
 import type { Chain, EdgeRef, Join, Piece, Work } from '../outfit.ts';
 import { joinOf } from './parts.ts';
@@ -8,6 +9,8 @@ import { aboveOpening, casingFor, edgeOf, openingWork, small } from './sleeve-ma
 export interface LegEnds {
   readonly footed: 'ankle' | 'slit' | 'foot';
   readonly elastic: Length;
+  /** On the body. */
+  readonly waist: Length;
   readonly hem: Length;
   readonly slit: Length;
   readonly allowance: Length;
@@ -17,7 +20,7 @@ export interface LegEnds {
 export const legWorks = (
   id: (part?: string) => string,
   last: Pick<Piece, 'id' | 'name'>,
-  { footed, elastic, hem, slit }: LegEnds,
+  { footed, elastic, waist, hem, slit }: LegEnds,
 ): readonly Work[] => [
   {
     kind: 'casing',
@@ -28,6 +31,7 @@ export const legWorks = (
     ring: true,
     turn: casingFor(elastic),
     elastic,
+    cut: elasticCut(waist),
   },
   ...(footed === 'slit'
     ? [

@@ -1,5 +1,5 @@
 import { cuff } from '../../cloth/cuffs.ts';
-import { sleeveWide } from '../../cloth/sleeve-room.ts';
+import { onArm, sleeveWide } from '../../cloth/sleeve-room.ts';
 import { practice } from '../../cloth/source.ts';
 import { add, nm, times, zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
@@ -125,6 +125,7 @@ export const puffedSleeve = unit({
       top: armhole ? 'cap' : 'upper',
       armhole,
       hem: zero,
+      body: { above: onArm(wide), below: arm },
       gathered: true,
     });
     const sleeve = pieceOf({

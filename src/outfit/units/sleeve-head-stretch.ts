@@ -1,3 +1,4 @@
+import { elasticCut } from '../../cloth/elastic.ts';
 import { refusal } from '../../cloth/refusal.ts';
 import { practice } from '../../cloth/source.ts';
 import { reduced, reductions } from '../../cloth/stretch.ts';
@@ -99,6 +100,7 @@ export const sleeveHeadStretch = unit({
           ring: true,
           turn: casingFor(elastic),
           elastic,
+          cut: elasticCut(arm),
         },
       ],
       joins: [

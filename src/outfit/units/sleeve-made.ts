@@ -1,3 +1,4 @@
+import { elasticCut } from '../../cloth/elastic.ts';
 import { CASING_ROOM } from '../../cloth/sleeve-room.ts';
 import { inBothRules } from '../../length/both-rules.ts';
 import { add, type Length } from '../../length/length.ts';
@@ -30,6 +31,8 @@ export interface SleeveMade {
   readonly held: 'armhole' | 'elastic' | 'head';
   readonly ends: 'hem' | 'elastic' | 'cuff' | 'band';
   readonly elastic: Length;
+  /** The arm on the body, where an elastic holds the sleeve above and below. */
+  readonly body?: { readonly above: Length; readonly below: Length };
   readonly hem: Length;
   readonly opening: Length;
   /** Ids of the seams between its pieces that are tacked with it for a try-on. */
@@ -70,7 +73,7 @@ export const aboveOpening = (long: Length): string =>
   `the opening, ${inBothRules(long)} above the lower edge`;
 
 /** What stands below it: the lower edge of its last piece, hemmed, cased or opened for a cuff. */
-function lowerWorks({ id, name, pieces, ends, elastic, hem, opening }: SleeveMade): readonly Work[] {
+function lowerWorks({ id, name, pieces, ends, elastic, body, hem, opening }: SleeveMade): readonly Work[] {
   const on = pieces.at(-1) ?? id();
   const along = [edgeOf(on, 'lower')];
   if (ends === 'hem')
@@ -98,6 +101,7 @@ function lowerWorks({ id, name, pieces, ends, elastic, hem, opening }: SleeveMad
         ring: true,
         turn: casingFor(elastic),
         elastic,
+        ...(body && { cut: elasticCut(body.below) }),
       },
     ];
   if (ends === 'band' || opening <= 0) return [];
@@ -155,6 +159,7 @@ export function sleeveParts(made: SleeveMade): {
       ring: true,
       turn: casingFor(made.elastic),
       elastic: made.elastic,
+      ...(made.body && { cut: elasticCut(made.body.above) }),
     });
   }
   return { works, joins, gates: [armhole ? setInTry(made, armhole) : detachedTry(made)] };

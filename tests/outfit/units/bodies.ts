@@ -49,7 +49,7 @@ export function sleeveless(wearer?: Wearer): Outfit {
         ...garment!,
         ...(wearer ? { wearer: wearer.id } : {}),
         pieces: garment!.pieces.filter(({ id }) => id === 'front' || id === 'back'),
-        works: garment!.works.filter(({ on }) => on === 'front' || on === 'back'),
+        works: garment!.works.filter(({ id, on }) => (on === 'front' || on === 'back') && id !== 'pockets'),
         joins: [
           ...garment!.joins.filter(({ id }) => id === 'shoulder'),
           { ...plain, this: single('front', 'side'), to: single('back', 'side') },

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { elasticCut } from '../../../src/cloth/elastic.ts';
 import { puffedSleeve } from '../../../src/outfit/units/puffed-sleeve.ts';
 import { bare, faults, forcedPairs, longerTo, measured, put, putting, sleeveless } from './bodies.ts';
 
@@ -36,6 +37,12 @@ describe('a puffed sleeve', () => {
       entries: { ends: 'elastic' },
     });
     expect(garment.joins.map(({ id }) => id)).toEqual(['sleeve-seam']);
+    // It says how long each elastic is cut: above for the upper arm, below for where the sleeve ends.
+    const arm = measured.measures['upper-arm']!;
+    expect(garment.works.flatMap((work) => (work.kind === 'casing' ? [[work.id, work.cut]] : []))).toEqual([
+      ['sleeve-lower-casing', elasticCut(arm)],
+      ['sleeve-upper-casing', elasticCut(arm)],
+    ]);
     expect(garment.pieces[0]?.outline.edges.map(({ name }) => name)).toEqual([
       'upper',
       'front-seam',
