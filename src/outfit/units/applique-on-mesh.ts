@@ -105,7 +105,18 @@ export const appliqueOnMesh = unit({
     const many = motifs === 1 ? 'the motif' : `the ${motifs} motifs`;
     const sides = piece.cut === 'pair' ? 2 : 1;
     const all = motifs * sides;
+    const more = all - sides;
     const steps: readonly OwnStep[] = [
+      // The cutting card knows one of each side.
+      ...(more > 0
+        ? [
+            stepOf(
+              `Cut ${more} more of the motif${sides === 2 ? ', half of them turned over' : ''}: ${all} in all`,
+              'cut',
+              2 * more,
+            ),
+          ]
+        : []),
       stepOf(`Mark on ${on} where ${many} will lie`, 'mark', 3 + 2 * motifs),
       stepOf(
         `Lay the backing under ${on}, larger than the motif by a hand all round, and baste it to the mesh, which must not be stretched`,

@@ -28,13 +28,18 @@ describe('appliqué on mesh', () => {
   });
 
   test('asks for care where blades come near the mesh, and cuts nothing twice', () => {
-    const cuts = steps({ backing: 'cut', mesh: 'cut' }).filter(({ station }) => station === 'cut');
+    const [motifs, ...cuts] = steps({ backing: 'cut', mesh: 'cut' }).filter(
+      ({ station }) => station === 'cut',
+    );
+    // The cutting card has one of each side.
+    expect(motifs?.say).toBe('Cut 4 more of the motif, half of them turned over: 6 in all');
+    expect(steps({ motifs: '1' })[0]?.say).toMatch(/^Mark/);
     expect(cuts).toHaveLength(3);
     for (const { final, say } of cuts) {
       expect(final).toBe(true);
       expect(say).toMatch(/blades|scissors/);
     }
-    expect(steps({ mesh: 'kept' }).filter(({ station }) => station === 'cut')).toHaveLength(1);
+    expect(steps({ mesh: 'kept' }).filter(({ station }) => station === 'cut')).toHaveLength(2);
   });
 
   test('dries before anything is done to it where the backing is washed out', () => {
@@ -50,8 +55,8 @@ describe('appliqué on mesh', () => {
     expect(
       forcedPairs(
         put(sleeve, appliqueOnMesh, called).outfit,
-        ['leaves-work/own-8', 'sleeve-widest/pin'],
-        ['leaves-work/own-8', 'sleeve-seam/pin'],
+        ['leaves-work/own-9', 'sleeve-widest/pin'],
+        ['leaves-work/own-9', 'sleeve-seam/pin'],
       ),
     ).toEqual([]);
   });
