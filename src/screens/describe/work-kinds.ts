@@ -191,6 +191,7 @@ export const WORK_KINDS: Readonly<Record<WorkKind, KindOfWork>> = {
       along: { kind: 'run', on: true, label: 'Along' },
       turn: long('Turned down by', ['1 1/4', '32'], { means: 'All that is turned, with what is folded in.' }),
       elastic: long('Width of the elastic', ['3/4', '20']),
+      cut: long('Length of the elastic', undefined, { means: 'As it is cut, the lap of its ends with it.' }),
       ring: ring('yes'),
     },
   },
