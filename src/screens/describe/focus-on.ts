@@ -3,10 +3,11 @@
  * nowhere. Where the focus is still somewhere, it stays there.
  */
 export function focusOn(next = 'main h1'): void {
-  // Once the page has been drawn anew.
-  setTimeout(() => {
+  const move = (): void => {
     if (document.activeElement !== null && document.activeElement !== document.body) return;
     const found = document.querySelector<HTMLElement>(next) ?? document.querySelector<HTMLElement>('main h1');
     found?.focus({ preventScroll: true });
-  });
+  };
+  // Once the page has been drawn anew: only then is the focus taken from what is folded away.
+  requestAnimationFrame(() => setTimeout(move));
 }

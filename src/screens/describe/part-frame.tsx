@@ -43,9 +43,8 @@ export function PartFrame<L extends PartList>(props: {
   const pressed = useSignal(0);
   useEffect(() => {
     if (pressed.value === 0) return;
-    const box = root.current
-      ?.querySelector<HTMLElement>('.fault')
-      ?.closest<HTMLElement>('[data-field], .fault');
+    const fault = root.current?.querySelector<HTMLElement>('.fault');
+    const box = fault?.closest<HTMLElement>('[data-field]') ?? fault;
     box?.scrollIntoView?.({ block: 'center' });
     box?.querySelector<HTMLElement>('input, textarea, select, button')?.focus({ preventScroll: true });
   }, [pressed.value]);

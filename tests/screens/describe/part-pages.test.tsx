@@ -285,6 +285,7 @@ describe('a join', () => {
     show(session, 'garment/blouse/join');
     await keep(session);
     expect(fault('this')).toMatch(/No edge is chosen/);
+    expect(box('this').contains(document.activeElement)).toBe(true);
     pick('front.side', box('this'));
     openPiece('back', box('to'));
     pick('back.hem', box('to'));
