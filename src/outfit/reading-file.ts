@@ -2,6 +2,7 @@ import { bad, good, type Result } from '../length/result.ts';
 import { type Place, readHandWritten } from './hand-written.ts';
 import type { Outfit } from './outfit.ts';
 import { placeWords } from './place-words.ts';
+import type { Problem } from './problem.ts';
 import { readOutfit } from './reading.ts';
 import { FORMAT } from './schema.ts';
 
@@ -34,6 +35,40 @@ const meant = (raw: unknown): boolean =>
   !Array.isArray(raw) &&
   ('garments' in raw || ('format' in raw && raw.format === FORMAT));
 
+const standsAt = (raw: unknown, at: string): unknown =>
+  at
+    .split('/')
+    .slice(1)
+    .map((key) => key.replaceAll('~1', '/').replaceAll('~0', '~'))
+    .reduce<unknown>(
+      (here, key) =>
+        typeof here === 'object' && here !== null && Object.hasOwn(here, key)
+          ? (here as Record<string, unknown>)[key]
+          : undefined,
+      raw,
+    );
+
+/** What stands in a file, in short; undefined where that would say nothing. */
+function inShort(value: unknown): string | undefined {
+  if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
+  if (typeof value === 'object' && value !== null) return 'an object';
+  if (value === undefined) return undefined;
+  const text = JSON.stringify(value).replaceAll('`', '');
+  return text.length > SHORT ? undefined : `\`${text}\``;
+}
+
+/** Longer than this, what stands there is not said again, letters. */
+const SHORT = 40;
+
+/** Where it is only said what must be, says what is first. */
+function withWhatStands(raw: unknown, { at, wrong, cure }: Problem): Pick<Wrong, 'say' | 'cure'> {
+  const [, who, must] = /^(.*`) (must be .*)$/s.exec(wrong) ?? [];
+  const what = inShort(standsAt(raw, at));
+  return who !== undefined && cure === '' && what !== undefined
+    ? { say: `${who} is ${what}`, cure: `it ${must}` }
+    : { say: wrong, cure };
+}
+
 /**
  * Reads the text of an outfit file as somebody wrote it, comments and all. Everything that is wrong is given at once, in
  * the order of the file, each with its line; of a text that is no JSON the first thing that cannot be read.
@@ -50,8 +85,7 @@ export function readOutfitFile(
   const wrong = read.error.slice(0, MOST).map((problem) => ({
     ...placeOf(problem.at),
     where: placeWords(raw, problem.at),
-    say: problem.wrong,
-    cure: problem.cure,
+    ...withWhatStands(raw, problem),
   }));
   wrong.sort((a, b) => a.line - b.line || a.column - b.column);
   return bad({ kind: 'wrong', wrong, more: read.error.length - wrong.length });

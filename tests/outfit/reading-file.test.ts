@@ -31,7 +31,7 @@ describe('reading an outfit file', () => {
       .replace('"depth": "1/2 in",\n          "finish"', '"dept": "1/2 in",\n          "finish"');
     expect(said(spoilt)).toEqual([
       `${lineOf('"width": "44 in"')}:7 [cloths: Cream cotton lawn, width] Cream cotton lawn: \`width\` \`44\` has no unit; write for example "44 in" or "44 mm"`,
-      `${lineOf('"cut": "pair"')}:11 [garments: Blouse, pieces: Front, cut] Front: \`cut\` must be one of: "one", "pair", "fold"`,
+      `${lineOf('"cut": "pair"')}:11 [garments: Blouse, pieces: Front, cut] Front: \`cut\` is \`"twice"\`; it must be one of: "one", "pair", "fold"`,
       `${lineOf('"id": "sleeve-hem"') - 2}:9 [garments: Blouse, works: Sleeve hem, turn] Sleeve hem: \`turn\` is missing; add it; it must be a length in quotes, such as "4 3/8 in" or "111 mm"`,
       `${lineOf('"id": "shoulder"') + 3}:11 [garments: Blouse, joins: Shoulder seam, dept] Shoulder seam: \`dept\` is not used here; did you mean \`depth\`?`,
     ]);
@@ -50,8 +50,16 @@ describe('reading an outfit file', () => {
   test('says once that a list stands where an object should', () => {
     const spoilt = blouse.replace('{ "name": "lap", "to": [0.5, 4] }', '["lap", [0.5, 4]]');
     expect(said(spoilt)).toEqual([
-      `${lineOf('"name": "lap"')}:15 [garments: Blouse, pieces: Front, outline, edges: 1] Front: entry 1 of \`edges\` must be an object, in { }, and not a list`,
+      `${lineOf('"name": "lap"')}:15 [garments: Blouse, pieces: Front, outline, edges: 1] Front: entry 1 of \`edges\` is a list; it must be an object, in { }, and not a list`,
     ]);
+  });
+
+  test('says what stands where something else must be', () => {
+    const stands = (now: string): string | undefined =>
+      said(blouse.replace('"units": "in"', now))[0]?.replace(/^.*?\] /, '');
+    expect(stands('"units": 5')).toBe('`units` is `5`; it must be one of: "in", "mm"');
+    expect(stands('"units": {"is": "in"}')).toBe('`units` is an object; it must be one of: "in", "mm"');
+    expect(stands(`"units": "${'in'.repeat(30)}"`)).toBe('`units` must be one of: "in", "mm"');
   });
 
   test('says where a text is no JSON', () => {
