@@ -182,6 +182,72 @@ describe('an outline from a drawing program', () => {
     }
   });
 
+  it('is chosen, scaled, named, given its grain and put in with the keyboard alone', async () => {
+    const context = await app.another({ viewport: { width: 390, height: 844 } });
+    const page = await context.newPage();
+    await page.goto(`${app.served.origin}/`);
+    await toTrace(page);
+    const active = (control: Locator): Promise<boolean> =>
+      control.evaluate((one) => one === document.activeElement);
+    /** Goes on with the Tab key until a control has the focus, and uses it. */
+    const use = async (control: Locator, key = 'Enter'): Promise<void> => {
+      await control.waitFor();
+      for (let i = 0; i < 90 && !(await active(control)); i += 1) await page.keyboard.press('Tab');
+      expect(await active(control), String(control)).toBe(true);
+      await page.keyboard.press(key);
+    };
+    /** Goes to a question and through its answers with the arrow keys, until one of them is chosen. */
+    const answer = async (field: string, words: string): Promise<void> => {
+      const inside = page.locator(`[data-field="${field}"]`);
+      await inside.waitFor();
+      const holds = () => inside.evaluate((one) => one.contains(document.activeElement));
+      for (let i = 0; i < 90 && !(await holds()); i += 1) await page.keyboard.press('Tab');
+      const wanted = inside.getByLabel(words);
+      for (let i = 0; i < 20 && !(await wanted.isChecked()); i += 1) await page.keyboard.press('ArrowDown');
+      expect(await wanted.isChecked()).toBe(true);
+    };
+
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      use(part(page, 'trace-file'), 'Space'),
+    ]);
+    await chooser.setFiles(fileAt('layers-in-mm'));
+    await use(page.locator('[data-choose]').first());
+    expect(await pieceWords(page)).toBe('Front: 150 mm × 226 mm, 6 edges.');
+
+    // It was drawn at half its size.
+    await answer('how', 'By a length that I know');
+    const known = page.locator('[data-field="known"] select');
+    await use(known, 'ArrowDown');
+    expect(await known.evaluate((one: HTMLSelectElement) => one.selectedOptions[0]?.label)).toMatch(
+      /^Front: its width, in the drawing 150 mm$/,
+    );
+    await use(page.locator('[data-field="long"] input'), '3');
+    await page.keyboard.type('00');
+    expect(await pieceWords(page)).toBe('Front: 300 mm × 452 mm, 6 edges.');
+
+    await use(page.locator('[data-edge="0"]'));
+    await use(page.locator('[data-name="neck"]'));
+    await use(page.locator('[data-name="shoulder"]'));
+    // A corner is taken out and comes back, and the name of its edge with it.
+    await use(page.locator('[data-mode="corners"]'));
+    await use(page.getByRole('button', { name: 'Take out the corner before shoulder' }));
+    await expect.poll(() => pieceWords(page)).toMatch(/5 edges/);
+    expect(await active(page.locator('body'))).toBe(false);
+    await use(page.getByRole('button', { name: 'Find the corners anew' }));
+    await expect.poll(() => pieceWords(page)).toMatch(/6 edges/);
+    await page.getByRole('button', { name: 'Take out the corner before shoulder' }).waitFor();
+    await page.locator('[data-mode="corners"]').focus();
+    await use(page.locator('[data-mode="grain"]'));
+    await use(page.getByRole('button', { name: 'On the bias' }));
+    await use(part(page, 'put'));
+    await expect.poll(() => wordsOf(part(page, 'undo'))).toContain('traced Front');
+    await use(page.getByRole('link', { name: 'To Front' }));
+    await part(page, 'edge-picker').waitFor();
+    expect(await wordsOf(page.locator('[data-edge="front.shoulder"]'))).toMatch(/shoulder/);
+    expect(await page.locator('[data-field="grain"] input').inputValue()).toBe('45');
+  });
+
   it('is refused in words where the file is hostile or broken; nothing of it runs, and what was in hand stays', async () => {
     const page = await app.open();
     await toTrace(page);
