@@ -55,6 +55,7 @@ export interface Marker {
   readonly kind: 'chalk' | 'thread' | 'heat-fading' | 'air-fading' | 'water-fading';
 }
 
+/** Something to wear that is made as one: its pieces, what is done to them and how they are sewn together. */
 export interface Garment {
   readonly id: string;
   readonly name: string;
@@ -157,6 +158,7 @@ export interface LatticeFamily {
   readonly spacing: Length;
 }
 
+/** Beads of one kind, as they lie on a line of a lattice. */
 export interface Beads {
   readonly name: string;
   /** Length of one bead along the thread. */
@@ -282,6 +284,7 @@ export interface OwnStep {
   readonly wets: boolean;
 }
 
+/** What kind of thing is done to a piece. */
 export type WorkKind = Work['kind'];
 
 /** A seam between two chains. */

@@ -21,6 +21,7 @@ const BROKEN = `The file is not a whole SVG drawing: a tag in it does not end. $
 export const UNFIT =
   'The file is not a sound SVG drawing: its tags do not fit together. Open it in the drawing program and save it again as plain SVG.';
 const ENTITIES = `The file defines text of its own in a way that is not read here (from another file, inside each other, or too much of it). ${PLAIN}.`;
+/** What is said of a file with too many letters. */
 export const TOO_LARGE =
   'The file is larger than 5 MB. Leave only the outlines in it, without pictures, and save it again.';
 

@@ -8,7 +8,7 @@ const shirt = JSON.stringify(writeOutfit(garmentOf('plain-front')));
 /** What is said of the shirt's file with something more in its first unit. */
 const wrongWith = (more: string): readonly string[] => {
   const read = readOutfitFile(shirt.replace('"units":[{', `"units":[{${more},`));
-  return read.ok ? [] : read.error.wrong.map(({ where, say }) => `${where}: ${say}`);
+  return read.ok ? [] : read.error.wrong.map(({ where, say, cure }) => `${where}: ${say}; ${cure}`);
 };
 
 describe('names that mean something to the language', () => {

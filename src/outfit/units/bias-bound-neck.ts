@@ -7,6 +7,7 @@ import { subtract, times } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import type { Join, Work } from '../outfit.ts';
 import { edgeOn } from './collar.ts';
+import { GOES_FIELD } from './frill-seam.ts';
 import { joinOf, pieceOf, stepOf } from './parts.ts';
 import { beyondReason } from './reason.ts';
 import { strip } from './rectangle.ts';
@@ -52,16 +53,7 @@ export const biasBoundNeck = unit({
       means: 'Of the strip on either side, and the depth of its seam.',
       start: { in: '1/4', mm: '6' },
     },
-    goes: {
-      kind: 'choice',
-      usual: true,
-      label: 'Goes',
-      options: [
-        { value: 'open', label: 'from end to end' },
-        { value: 'ring', label: 'all the way round' },
-      ],
-      start: 'open',
-    },
+    goes: GOES_FIELD.goes,
   },
   propose: ({ at, garment }) =>
     at.neck && runOf(garment, at.neck.chain).ring

@@ -1,11 +1,7 @@
-import { frillCut } from '../../cloth/frill-cut.ts';
 import { fullnessFor } from '../../cloth/gathers.ts';
-import { times } from '../../length/length.ts';
-import { bad, good } from '../../length/result.ts';
-import { atPlace, FRILL_FIELDS, frillParts, MARKS_FIELD, tooFull } from './frill.ts';
+import { FRILL_FIELDS, MARKS_FIELD } from './frill.ts';
 import { GOES_FIELD, seamToEdge } from './frill-seam.ts';
-import { beyondReason } from './reason.ts';
-import { runOf } from './runs.ts';
+import { gatheredStrip } from './gathered-strip.ts';
 import { wave } from './sketch.ts';
 import { unit } from './unit.ts';
 
@@ -26,9 +22,9 @@ export const biasFrill = unit({
     ...FRILL_FIELDS,
     layers: {
       kind: 'choice',
-      label: 'Made',
+      label: 'Layers',
       options: [
-        { value: 'folded', label: 'double, its fold outside' },
+        { value: 'folded', label: 'double, folded at the outer edge' },
         { value: 'single', label: 'single, with a narrow hem' },
       ],
       start: 'folded',
@@ -47,54 +43,9 @@ export const biasFrill = unit({
       ...seamToEdge.propose(garment, at.edge),
     };
   },
-  build: ({ values, at, cloth, garment, marker, id, name }) => {
-    const { depth, fullness, layers, allowance, marks, goes } = values;
-    const full = tooFull(fullness);
-    if (full) return bad(full);
-    const beyond = beyondReason({ depth }, allowance);
-    if (beyond) return bad(beyond);
-    const run = runOf(garment, at.edge.chain);
-    const sewn = seamToEdge.join({ id, name, garment, run, allowance, goes, parts: [id()] });
-    if (!sewn.ok) return sewn;
-    const folded = layers === 'folded';
-    const made = atPlace(
-      frillCut({
-        place: run.length,
-        // Folded, both long edges lie in the seam.
-        depth: folded ? times(depth, 2) : depth,
-        kind: 'plain ruffle',
-        fullness,
-        grain: 'bias',
-        clothWidth: cloth.main.width,
-        allowance,
-        hem: allowance,
-        ring: goes === 'ring',
-        parts: marks === '4' ? 4 : 8,
-      }),
-      'edge',
-    );
-    if (!made.ok) return made;
-    const parts = frillParts({
-      id,
-      name,
-      cloth: cloth.main.id,
-      cut: run.cut,
-      allowance,
-      depth,
-      made: made.value,
-      divide: marks === '4' ? 4 : 8,
-      marker,
-      finish: folded ? 'folded' : 'hem',
-      ends: goes === 'ring' ? 'sewn' : 'hem',
-      grain: 45,
-    });
-    if (!parts.ok) return parts;
-    return good({
-      ...parts.value,
-      joins: sewn.value,
-      advice: made.value.advice,
-      assumed: made.value.assumed,
-    });
+  build: (making) => {
+    const finish = making.values.layers === 'folded' ? 'folded' : 'hem';
+    return gatheredStrip(making, { kind: 'plain ruffle', grain: 'bias', finish });
   },
   sketch: [
     {

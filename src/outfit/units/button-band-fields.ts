@@ -1,7 +1,9 @@
+import { BUTTON_FIELDS } from './button-fields.ts';
+
 /** Figures of a button band, those that every front needs first. */
 export const BAND_FIELDS = {
   buttons: { kind: 'number', whole: true, label: 'How many buttons', start: '7' },
-  diameter: { kind: 'length', label: 'Button across', start: { in: '1/2', mm: '11.5' } },
+  diameter: { kind: 'length', label: 'Diameter of a button', start: { in: '1/2', mm: '11.5' } },
   width: {
     kind: 'length',
     label: 'Width of the band',
@@ -34,7 +36,7 @@ export const BAND_FIELDS = {
     means: 'Narrow; hides the cut edge.',
     start: { in: '1/2', mm: '10' },
   },
-  thickness: { kind: 'length', usual: true, label: 'Button thick', start: { in: '1/8', mm: '2.5' } },
+  thickness: BUTTON_FIELDS.thickness,
   direction: {
     kind: 'choice',
     usual: true,
@@ -45,16 +47,7 @@ export const BAND_FIELDS = {
     ],
     start: 'along',
   },
-  top: {
-    kind: 'choice',
-    usual: true,
-    label: 'On top',
-    options: [
-      { value: 'left', label: 'the left front' },
-      { value: 'right', label: 'the right front' },
-    ],
-    start: 'left',
-  },
+  top: BUTTON_FIELDS.top,
   end: {
     kind: 'choice',
     usual: true,

@@ -3,7 +3,7 @@ import { shallowAdvice, tucks } from '../../cloth/tucks.ts';
 import { type Length, longer } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import type { Piece, TuckFamily } from '../outfit.ts';
-import { edgeFrom, fits, reachOf, TUCK_PLACES } from './tuck-places.ts';
+import { edgeFrom, fits, reachOf, TUCK_DEPTH, TUCK_PLACES } from './tuck-places.ts';
 import { unit } from './unit.ts';
 
 /** As many tucks as lie between the first one and the far side of a piece. */
@@ -18,12 +18,7 @@ export const crossedTucks = unit({
   group: 'Front and fastening',
   places: TUCK_PLACES,
   fields: {
-    depth: {
-      kind: 'length',
-      label: 'Depth of a tuck',
-      means: 'From its stitching to its fold; it takes twice as much cloth.',
-      start: { in: '1/8', mm: '3' },
-    },
+    depth: TUCK_DEPTH,
     spacing: {
       kind: 'length',
       label: 'From tuck to tuck',
@@ -56,7 +51,7 @@ export const crossedTucks = unit({
     first: {
       kind: 'length',
       usual: true,
-      label: 'Corner to first',
+      label: 'Corner to first tuck',
       means: 'Finished, square to the tucks, from the end of the edge to the first stitching.',
       start: { in: '1 1/2', mm: '40' },
     },

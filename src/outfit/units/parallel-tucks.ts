@@ -5,7 +5,7 @@ import { tucks } from '../../cloth/tucks.ts';
 import { add, mm, subtract } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import type { TuckFamily } from '../outfit.ts';
-import { edgeFrom, fits, reachOf, TUCK_PLACES } from './tuck-places.ts';
+import { edgeFrom, fits, reachOf, TUCK_DEPTH, TUCK_PLACES } from './tuck-places.ts';
 import { unit } from './unit.ts';
 
 /** Tucks beside a band keep this far from it. */
@@ -26,12 +26,7 @@ export const parallelTucks = unit({
       means: 'On a folded piece, in each half.',
       start: '5',
     },
-    depth: {
-      kind: 'length',
-      label: 'Depth of a tuck',
-      means: 'From its stitching to its fold; it takes twice as much cloth.',
-      start: { in: '1/8', mm: '3' },
-    },
+    depth: TUCK_DEPTH,
     spacing: {
       kind: 'length',
       label: 'From tuck to tuck',
@@ -40,7 +35,7 @@ export const parallelTucks = unit({
     },
     first: {
       kind: 'length',
-      label: 'From edge to first',
+      label: 'Edge to first tuck',
       means: 'Finished, from the edge to the first stitching.',
       start: { in: '1 1/2', mm: '38' },
     },

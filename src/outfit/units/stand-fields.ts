@@ -1,3 +1,5 @@
+import { BUTTON_FIELDS } from './button-fields.ts';
+
 /** Fields of a band that stands round the neck. */
 export const STAND_FIELDS = {
   closing: {
@@ -19,19 +21,9 @@ export const STAND_FIELDS = {
   diameter: {
     kind: 'length',
     usual: true,
-    label: 'Button across',
+    label: 'Diameter of a button',
     means: 'Where it is buttoned.',
     start: { in: '1/2', mm: '11.5' },
   },
-  thickness: { kind: 'length', usual: true, label: 'Button thick', start: { in: '1/8', mm: '2.5' } },
-  top: {
-    kind: 'choice',
-    usual: true,
-    label: 'On top',
-    options: [
-      { value: 'left', label: 'the left front' },
-      { value: 'right', label: 'the right front' },
-    ],
-    start: 'left',
-  },
+  ...BUTTON_FIELDS,
 } as const;

@@ -1,11 +1,7 @@
-import { frillCut } from '../../cloth/frill-cut.ts';
 import { FULLNESS } from '../../cloth/gathers.ts';
-import { zero } from '../../length/length.ts';
-import { bad, good } from '../../length/result.ts';
-import { atPlace, FINISH_FIELD, FRILL_FIELDS, frillParts, MARKS_FIELD, tooFull } from './frill.ts';
+import { FINISH_FIELD, FRILL_FIELDS, MARKS_FIELD } from './frill.ts';
 import { GOES_FIELD, seamToEdge } from './frill-seam.ts';
-import { beyondReason } from './reason.ts';
-import { runOf } from './runs.ts';
+import { gatheredStrip } from './gathered-strip.ts';
 import { wave } from './sketch.ts';
 import { unit } from './unit.ts';
 
@@ -42,52 +38,9 @@ export const straightFrill = unit({
     fullness: { value: FULLNESS.value, because: 'A usual frill', source: FULLNESS.source },
     ...seamToEdge.propose(garment, at.edge),
   }),
-  build: ({ values, at, cloth, garment, marker, id, name }) => {
-    const { depth, fullness, finish, grain, allowance, marks } = values;
-    const full = tooFull(fullness);
-    if (full) return bad(full);
-    const beyond = beyondReason({ depth }, allowance);
-    if (beyond) return bad(beyond);
-    const run = runOf(garment, at.edge.chain);
-    const sewn = seamToEdge.join({ id, name, garment, run, allowance, goes: values.goes, parts: [id()] });
-    if (!sewn.ok) return sewn;
-    const made = atPlace(
-      frillCut({
-        place: run.length,
-        depth,
-        kind: 'usual',
-        fullness,
-        grain,
-        clothWidth: cloth.main.width,
-        allowance,
-        hem: finish === 'bound' ? zero : allowance,
-        ring: values.goes === 'ring',
-        parts: marks === '4' ? 4 : 8,
-      }),
-      'edge',
-    );
-    if (!made.ok) return made;
-    const parts = frillParts({
-      id,
-      name,
-      cloth: cloth.main.id,
-      cut: run.cut,
-      allowance,
-      depth,
-      made: made.value,
-      divide: marks === '4' ? 4 : 8,
-      marker,
-      finish,
-      ends: values.goes === 'ring' ? 'sewn' : 'hem',
-      grain: grain === 'along' ? 90 : 0,
-    });
-    if (!parts.ok) return parts;
-    return good({
-      ...parts.value,
-      joins: sewn.value,
-      advice: made.value.advice,
-      assumed: made.value.assumed,
-    });
+  build: (making) => {
+    const { grain, finish } = making.values;
+    return gatheredStrip(making, { kind: 'usual', grain, finish });
   },
   sketch: [
     {

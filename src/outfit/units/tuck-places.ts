@@ -13,6 +13,14 @@ import type { Garment, Piece, TuckFamily } from '../outfit.ts';
 import { tuckDatum } from '../tuck-datum.ts';
 import type { EdgesPlaced } from './unit.ts';
 
+/** How deep each tuck is. */
+export const TUCK_DEPTH = {
+  kind: 'length',
+  label: 'Depth of a tuck',
+  means: 'From its stitching to its fold; it takes twice as much cloth.',
+  start: { in: '1/8', mm: '3' },
+} as const;
+
 /** The piece that is tucked, and the edge that its tucks are measured from. */
 export const TUCK_PLACES = {
   on: {
