@@ -54,7 +54,7 @@ export const appliqueOnMesh = unit({
   },
   cloths: { main: { label: 'Cloth of the motifs' } },
   fields: {
-    motifs: { kind: 'number', label: 'Motifs', whole: true, start: '3', means: 'On one such piece.' },
+    motifs: { kind: 'number', label: 'Motifs', whole: true, start: '3', means: 'On each piece.' },
     wide: asked('Motif, width', '3', '75', 'The size of your drawing, finished.'),
     high: asked('Motif, height', '4', '100'),
     backing: {

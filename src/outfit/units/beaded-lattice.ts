@@ -68,8 +68,8 @@ export const beadedLattice = unit({
       ],
       start: 'bugle',
     },
-    long: asked('Length of a bead', '1/4', '6', 'Ten in a row, and a tenth of that.'),
-    spacing: asked('Line to line', '2 1/2', '65', 'Square to the lines.'),
+    long: asked('Length of a bead', '1/4', '6', 'Measure ten in a row and take a tenth.'),
+    spacing: asked('Line to line', '2 1/2', '65', 'Measured square to the lines.'),
     angle: {
       kind: 'number',
       label: 'Angle from the level',
@@ -85,7 +85,7 @@ export const beadedLattice = unit({
       start: '3',
       means: '0 for none, up to 12.',
     },
-    clusterLong: usually('Bead at a crossing', '1/8', '4', 'Its length.'),
+    clusterLong: usually('Length of a crossing bead', '1/8', '4'),
   },
   sketch: [
     line('shape', 14, 12, 86, 12, 86, 90, 14, 90, 14, 12),

@@ -8,7 +8,12 @@ export const HALF_BODY = {
     '255',
     'On the pattern, from the centre to the side seam, level with the bottom of the armhole.',
   ),
-  neckWide: asked('Half width of the neck', '2 7/8', '73'),
+  neckWide: asked(
+    'Half width of the neck',
+    '2 7/8',
+    '73',
+    'On the pattern, from the centre to the shoulder.',
+  ),
   shoulder: asked('Shoulder', '5', '127', 'Along its seam, from the neck to the armhole.'),
   armhole: asked(
     'Depth of the armhole',
@@ -35,10 +40,10 @@ export const ALLOWANCE = { allowance: usually('Seam allowance', '1/2', '15') } a
 export const FRONT_CENTRE = {
   opens: {
     kind: 'choice',
-    label: 'Middle of the front',
+    label: 'Centre front',
     options: [
-      { value: 'opening', label: 'Opens all the way' },
-      { value: 'fold', label: 'Closed, cut on the fold' },
+      { value: 'opening', label: 'opens all the way' },
+      { value: 'fold', label: 'closed, cut on the fold' },
     ],
     start: 'opening',
   },
@@ -46,5 +51,5 @@ export const FRONT_CENTRE = {
 
 /** How far an open front goes beyond its middle. */
 export const LAP = {
-  lap: usually('Beyond the middle', '1/2', '13', 'How far an open front goes past its middle, to lap over.'),
+  lap: usually('Lap', '1/2', '13', 'How far an open front goes past the centre line, to lap over.'),
 } as const;

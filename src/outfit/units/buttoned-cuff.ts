@@ -38,7 +38,7 @@ export const buttonedCuff = unit({
     wrist: asked('Round the arm', '6 1/2', '165', 'On the body, where the cuff sits.'),
     depth: asked('Finished depth', '2 1/2', '65'),
     buttons: { kind: 'number', label: 'Buttons', whole: true, start: '1' },
-    diameter: asked('Width of button', '1/2', '12'),
+    diameter: asked('Diameter of a button', '1/2', '12'),
     stiffening: {
       kind: 'choice',
       label: 'Stiffening',
@@ -51,7 +51,7 @@ export const buttonedCuff = unit({
     },
     ease: usually('Ease', '1', '25', 'Room round the wrist.'),
     overlap: usually('Overlap', '1 1/4', '30', 'How far one end lies over the other.'),
-    thickness: usually('Height of button', '1/8', '3'),
+    thickness: usually('Thickness of a button', '1/8', '3'),
     allowance: usually('Seam allowance', '3/8', '10'),
   },
   sketch: [

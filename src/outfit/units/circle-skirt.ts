@@ -54,9 +54,9 @@ export const circleSkirt = unit({
       kind: 'choice',
       label: 'Cut from',
       options: [
-        { value: '1', label: 'A whole circle' },
-        { value: '0.5', label: 'Half a circle' },
-        { value: '0.25', label: 'A quarter of a circle' },
+        { value: '1', label: 'a whole circle' },
+        { value: '0.5', label: 'half a circle' },
+        { value: '0.25', label: 'a quarter of a circle' },
       ],
       start: '1',
     },

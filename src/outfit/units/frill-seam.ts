@@ -13,7 +13,7 @@ export const GOES_FIELD = {
   goes: {
     kind: 'choice',
     usual: true,
-    label: 'Goes',
+    label: 'Runs',
     options: [
       { value: 'open', label: 'from end to end' },
       { value: 'ring', label: 'all the way round' },

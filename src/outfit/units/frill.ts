@@ -21,7 +21,7 @@ export const FRILL_FIELDS = {
   fullness: {
     kind: 'number',
     label: 'Fullness',
-    means: 'How many times its place it is long.',
+    means: 'How many times as long as the edge or seam it is sewn to.',
     start: '2.5',
     unit: 'times',
   },
@@ -41,7 +41,7 @@ export const FINISH_FIELD = {
 export const MARKS_FIELD = {
   kind: 'choice',
   usual: true,
-  label: 'Marks',
+  label: 'Gathers marked',
   options: [
     { value: '4', label: 'in quarters' },
     { value: '8', label: 'in eighths' },

@@ -22,7 +22,7 @@ export const gatheredSkirt = unit({
       label: 'Fullness',
       unit: 'times',
       start: '2.5',
-      means: 'How many times the waist the cloth is wide.',
+      means: 'How many times as wide as the waist the cloth is.',
     },
     ...SKIRT_USUAL,
   },

@@ -26,8 +26,8 @@ export const hem = unit({
       kind: 'choice',
       label: 'Sewn',
       options: [
-        { value: 'machine', label: 'By machine' },
-        { value: 'hand', label: 'By hand' },
+        { value: 'machine', label: 'by machine' },
+        { value: 'hand', label: 'by hand' },
       ],
       start: 'machine',
     },

@@ -34,7 +34,7 @@ export const insetFrill = unit({
     baste: {
       kind: 'length',
       usual: true,
-      label: 'Basted deep',
+      label: 'Depth of the basting',
       means: 'From the cut edge; less deep than the seam.',
       start: { in: '3/8', mm: '10' },
     },

@@ -38,12 +38,12 @@ export const lining = unit({
   group: 'Finishing',
   fields: {
     allowance: usually('Seam allowance', '1/2', '15'),
-    setIn: usually('Seam it is set in by', '3/8', '10', 'How deep.'),
+    setIn: usually('Depth of the setting-in seam', '3/8', '10'),
   },
   places: {
     edges: {
       kind: 'edges',
-      label: 'the edge it is set in at',
+      label: 'the edge it is set in along',
       means: 'A neck or a waist, on pieces that are lined.',
       like: ['neck', 'waist'],
       round: true,
@@ -51,7 +51,7 @@ export const lining = unit({
     pieces: {
       kind: 'pieces',
       label: 'the pieces to line',
-      means: 'Left out, all that hang together there.',
+      means: 'Left out: all that are sewn together there.',
       like: [],
       optional: true,
     },

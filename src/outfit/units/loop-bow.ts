@@ -12,8 +12,8 @@ import { unit } from './unit.ts';
 /** A bow made up of folded strips and sewn on. */
 export const loopBow = unit({
   id: 'loop-bow',
-  name: 'Loop bow',
-  tells: 'A made-up bow: loops, a knot round their middle, and tails if wanted.',
+  name: 'Made-up bow',
+  tells: 'Loops drawn in by a knot, with tails if wanted, sewn on.',
   group: 'Neck and collar',
   places: {
     on: {

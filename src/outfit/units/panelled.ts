@@ -16,7 +16,7 @@ export const PANELLED = {
     'Half width at the waist',
     'Half of what it is narrower goes at the panel seam. Left empty, the sides run straight.',
   ),
-  panel: usually('Middle to panel seam', '4 1/4', '108', 'At the chest.'),
+  panel: usually('Centre to panel seam', '4 1/4', '108', 'At the chest.'),
   below: usually('Length below the waist', '0', '0', 'How much of the side seam lies below the waist.'),
 } as const;
 
@@ -26,8 +26,8 @@ export const PANEL_FROM = {
     kind: 'choice',
     label: 'Panel seam starts at',
     options: [
-      { value: 'shoulder', label: 'The shoulder' },
-      { value: 'armhole', label: 'The armhole' },
+      { value: 'shoulder', label: 'the shoulder' },
+      { value: 'armhole', label: 'the armhole' },
     ],
     start: 'shoulder',
     usual: true,

@@ -20,7 +20,12 @@ export const plainBack = unit({
   group: 'Body',
   fields: {
     ...HALF_BODY,
-    neckDeep: asked('Depth of the neck', '3/4', '19'),
+    neckDeep: asked(
+      'Depth of the neck',
+      '3/4',
+      '19',
+      'At the centre, straight down from the level of the shoulder at the neck.',
+    ),
     ...HALF_BODY_USUAL,
     ...ALLOWANCE,
   },

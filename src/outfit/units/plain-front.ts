@@ -19,7 +19,12 @@ export const plainFront = unit({
   fields: {
     ...FRONT_CENTRE,
     ...HALF_BODY,
-    neckDeep: asked('Depth of the neck', '3', '76'),
+    neckDeep: asked(
+      'Depth of the neck',
+      '3',
+      '76',
+      'At the centre, straight down from the level of the shoulder at the neck.',
+    ),
     ...LAP,
     ...HALF_BODY_USUAL,
     ...ALLOWANCE,

@@ -19,7 +19,12 @@ export const princessBack = unit({
   fields: {
     ...PANEL_FROM,
     ...HALF_BODY,
-    neckDeep: asked('Depth of the neck', '3/4', '19'),
+    neckDeep: asked(
+      'Depth of the neck',
+      '3/4',
+      '19',
+      'At the centre, straight down from the level of the shoulder at the neck.',
+    ),
     ...HALF_BODY_USUAL,
     ...PANELLED,
     ...ALLOWANCE,

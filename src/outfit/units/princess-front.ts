@@ -18,7 +18,12 @@ export const princessFront = unit({
     ...FRONT_CENTRE,
     ...PANEL_FROM,
     ...HALF_BODY,
-    neckDeep: asked('Depth of the neck', '3', '76'),
+    neckDeep: asked(
+      'Depth of the neck',
+      '3',
+      '76',
+      'At the centre, straight down from the level of the shoulder at the neck.',
+    ),
     ...LAP,
     ...HALF_BODY_USUAL,
     ...PANELLED,

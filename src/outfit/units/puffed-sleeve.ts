@@ -18,18 +18,22 @@ import { unit } from './unit.ts';
 export const puffedSleeve = unit({
   id: 'puffed-sleeve',
   name: 'Puffed sleeve',
-  tells: 'Gathered above and below, set in or worn by itself.',
+  tells: 'Gathered above and below, set in or worn detached.',
   group: 'Sleeves and cuffs',
   places: { armhole: ARMHOLE },
   cloths: { main: { label: 'Cloth' } },
   fields: {
     held: HELD_BY,
     length: asked('Length', '11', '280', 'From its top down the outside of the arm, band or cuff included.'),
-    arm: asked('Round the arm below', '11 1/2', '290', 'On the body, where the sleeve ends.'),
-    fullness: timesField('Fullness above', '1.5', 'How many times the armhole, or the arm, its top is long.'),
+    arm: asked('Arm where it ends', '11 1/2', '290', 'Round it, on the body.'),
+    fullness: timesField(
+      'Fullness of the top',
+      '1.5',
+      'How many times as long its top is as the armhole, or the arm.',
+    ),
     ends: {
       kind: 'choice',
-      label: 'Below',
+      label: 'Lower edge',
       options: [
         { value: 'cuff', label: 'left open, for a cuff or a band' },
         { value: 'band', label: 'a band, closed in a ring' },
@@ -39,10 +43,10 @@ export const puffedSleeve = unit({
     },
     wide: usually('Upper arm, before fullness', '14', '360', 'Round a plain sleeve there.'),
     lowerFullness: {
-      ...timesField('Fullness below', '1.5', 'How many times the band its lower edge is long.'),
+      ...timesField('Fullness of the lower edge', '1.5', 'How many times as long it is as the band or cuff.'),
       usual: true,
     },
-    puff: usually('Extra for the puff', '2', '50', 'Length that falls over the band.'),
+    puff: usually('Extra length for the puff', '2', '50', 'It falls over the band or cuff.'),
     bandDepth: usually('Depth of the band', '1', '25', 'Finished; it is cut twice as deep and folded.'),
     bandEase: usually('Ease of the band', '1', '25'),
     hand: usually('Hand', '8 1/2', '215', 'Round it; a closed band has to pass it.'),

@@ -32,7 +32,7 @@ export const ribbonFrill = unit({
   cloths: { main: { label: 'Cloth' } },
   fields: {
     depth: asked('Depth', '2 1/2', '65', 'Finished, from the seam down.'),
-    fullness: timesField('Fullness', '2', 'How many times the seam the frill is long.'),
+    fullness: timesField('Fullness', '2', 'How many times as long as the seam.'),
     ribbon: asked('Width of the ribbon', '3/8', '10'),
     below: usually('Channel below the seam', '3/8', '10', 'From the seam down to the tape.'),
     tie: usually('Ribbon to tie', '10', '250', 'At each end.'),

@@ -19,9 +19,9 @@ export const SKIRT_USUAL = {
     kind: 'choice',
     label: 'Opens',
     options: [
-      { value: 'back', label: 'At the back, in a seam' },
-      { value: 'front', label: 'All the way down the front' },
-      { value: 'closed', label: 'Nowhere' },
+      { value: 'back', label: 'at the back, in a seam' },
+      { value: 'front', label: 'all the way down the front' },
+      { value: 'closed', label: 'nowhere' },
     ],
     start: 'back',
   },

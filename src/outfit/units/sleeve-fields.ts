@@ -38,7 +38,7 @@ export const SETTING = {
   label: 'Set in',
   usual: true,
   options: [
-    { value: 'round', label: 'in the round, once side and sleeve are closed' },
+    { value: 'round', label: 'in the round, once side and sleeve seams are sewn' },
     { value: 'flat', label: 'flat, before the side seam' },
   ],
   start: 'round',

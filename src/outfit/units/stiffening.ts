@@ -8,9 +8,9 @@ export const STIFFENING = {
     kind: 'choice',
     label: 'Stiffening',
     options: [
-      { value: 'sewn', label: 'Sewn in, such as organza' },
-      { value: 'fused', label: 'Fused with the iron' },
-      { value: 'none', label: 'None' },
+      { value: 'sewn', label: 'sewn in, such as organza' },
+      { value: 'fused', label: 'fused with the iron' },
+      { value: 'none', label: 'none' },
     ],
     start: 'sewn',
     usual: true,
