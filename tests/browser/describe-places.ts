@@ -96,7 +96,7 @@ export const describePlaces: readonly Place[] = [
     bench: false,
     async go(fresh, origin) {
       await at(fresh, origin, 'garment/blouse');
-      await touch(fresh.getByText('Its parts one by one').first());
+      await touch(fresh.locator('li[data-unit] summary').first());
       await touch(fresh.getByText('Name, wearer, another like it'));
     },
   },
@@ -116,6 +116,7 @@ export const describePlaces: readonly Place[] = [
     bench: false,
     async go(fresh, origin) {
       await at(fresh, origin, 'garment/blouse/add/straight-frill');
+      await touch(fresh.getByRole('button', { name: 'Show all places' }).first());
       await touch(fresh.getByRole('button', { name: 'Touch other edges' }).first());
       await fresh.locator('[data-part="edge-picker"]').waitFor();
     },

@@ -1,13 +1,15 @@
 /**
  * A garment: the parts it was put together from, and what to add.
  *
- * What others may hold on to: `main[data-part="garment"]`; the link `Ready-made part`; one `li[data-unit]` a unit with
+ * What others may hold on to: `main[data-part="garment"]`; the link `Ready-made part`; `[data-part="next"]` with one
+ * `a[data-unit]` a part that is likely next; one `li[data-unit]` a unit with
  * its link `Change` and its button `Take off`; `li[data-unit=""]` for the maker's own parts; one `a[data-part-of]` a
  * part; `[data-part="misfit"]` where lengths do not agree; the links `Own piece`, `Outline from a drawing`, `Own work`,
  * `Own join`, `Try-on`; `[data-part="this-garment"]` to rename it, give it to another or take it off.
  */
 import { signal, useSignal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { suggestUnits } from '../../outfit/changing/suggest-units.ts';
 import { takeOff } from '../../outfit/changing/units.ts';
 import { type Fit, lengthsFit } from '../../outfit/lengths-fit.ts';
 import type { Garment, Outfit, UnitUse } from '../../outfit/outfit.ts';
@@ -21,9 +23,11 @@ import type { GarmentProps } from './describe.tsx';
 import { countWords, type PartGroup, type PartLine, partGroups } from './garment-parts.ts';
 import { Head, hashOf, NotThere } from './head.tsx';
 import { SketchPicture } from './sketch-picture.tsx';
+import { StillRaw } from './still-raw.tsx';
 import { TakeOffSheet } from './take-off.tsx';
 import { ThisGarment } from './this-garment.tsx';
 import { UndoBar } from './undo-bar.tsx';
+import { UnitLink } from './unit-link.tsx';
 import { begun, garmentWords, so } from './words.ts';
 
 /** The unit that was just put on or changed, so that its page shows where it went. */
@@ -39,11 +43,13 @@ export function GarmentPage({ session, garment: id }: GarmentProps) {
   const fresh = just?.garment === id ? garment?.units.find((use) => use.id === just.unit) : undefined;
   const root = useRef<HTMLElement>(null);
   useEffect(() => {
-    if (fresh) root.current?.querySelector('.just-put')?.scrollIntoView?.({ block: 'center' });
+    // Above what may come next, so that both are in sight.
+    if (fresh) root.current?.querySelector('.just-put')?.scrollIntoView?.({ block: 'start' });
     return () => {
       justPut.value = undefined;
     };
   }, []);
+  const next = useMemo(() => (garment ? suggestUnits(garment) : []), [garment]);
   if (!outfit || !garment) return <NotThere session={session} what="This garment is not in the outfit" />;
   const marking = markingFor(outfit.units);
   const misfits = lengthsFit(outfit, garment, marking).filter(({ within }) => !within);
@@ -64,15 +70,6 @@ export function GarmentPage({ session, garment: id }: GarmentProps) {
           </span>
         </p>
       )}
-      <a class="main big" href={at('add')}>
-        Ready-made part
-      </a>
-      {garment.pieces.length === 0 && (
-        <p class="quiet">
-          A body first, then what is sewn to it: each part is put on by its drawing, and its figures are
-          proposed.
-        </p>
-      )}
       <ul class="unit-list" aria-label="Parts">
         {groups.map((group) =>
           group.use === undefined && group.parts.length === 0 ? null : (
@@ -88,6 +85,19 @@ export function GarmentPage({ session, garment: id }: GarmentProps) {
           ),
         )}
       </ul>
+      {next.length > 0 && (
+        <section data-part="next">
+          <h2>{garment.pieces.length === 0 ? 'Begin with' : 'Likely next'}</h2>
+          <ul class="unit-choice">
+            {next.map((unit) => (
+              <li key={unit.id}>
+                <UnitLink unit={unit} href={at('add', unit.id)} />
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <StillRaw session={session} garment={garment} />
       <section>
         <h2>Something of your own</h2>
         <div class="choice">
@@ -113,7 +123,11 @@ export function GarmentPage({ session, garment: id }: GarmentProps) {
         </div>
       </section>
       <ThisGarment session={session} outfit={outfit} garment={garment} />
-      <UndoBar session={session} />
+      <UndoBar session={session}>
+        <a class="main" href={at('add')}>
+          Ready-made part
+        </a>
+      </UndoBar>
       <HouseNotice />
     </main>
   );
@@ -142,8 +156,7 @@ function PartCard(props: {
           <h2>{use?.name ?? 'Your own'}</h2>
           <p class="means">
             {fresh && <b>{fresh}. </b>}
-            {use && unit && unit.name !== use.name && `${unit.name}: `}
-            {countWords(parts)}
+            {use && unit && unit.name !== use.name && unit.name}
           </p>
         </div>
       </div>
@@ -159,7 +172,7 @@ function PartCard(props: {
         <p class="quiet">This version does not know how it is made; its parts stay as they are.</p>
       )}
       <details>
-        <summary>Its parts one by one</summary>
+        <summary>{countWords(parts)}</summary>
         <PartLinks parts={parts} at={at} own={use?.own ?? []} />
       </details>
       {use && (

@@ -2,7 +2,7 @@
  * The outfit as a whole: its garments, and for whom and of what they are made.
  *
  * What others may hold on to: `main[data-part="overview"]`; one `a[data-garment]` a garment; the button
- * `Add a garment` and its form `[data-part="add-garment"]`; the links `About`, `Cloths and markers`, a link a wearer and
+ * `Add a garment` and its form `[data-part="add-garment"]`, which stands open while there is no garment; the links `About`, `Cloths and markers`, a link a wearer and
  * `Add a wearer`; the button `[data-part="save-description"]`; `[data-part="undo-bar"]` as on every page here.
  */
 import { useSignal } from '@preact/signals';
@@ -42,9 +42,6 @@ export function OverviewPage({ session }: PageProps) {
       </p>
       <section>
         <h2>Garments</h2>
-        {outfit.garments.length === 0 && (
-          <p>Nothing is in it yet. A coat, a bodice, a skirt: begin with one.</p>
-        )}
         <ul class="ways">
           {outfit.garments.map((garment) => (
             <li key={garment.id}>
@@ -120,15 +117,16 @@ export function OverviewPage({ session }: PageProps) {
 function AddGarment({ session, outfit }: { readonly session: Session; readonly outfit: Outfit }) {
   const { written, write, clear } = useDraft(`${outfit.id}/add-garment`);
   const { name = '', wearer = outfit.wearers.length === 1 ? outfit.wearers[0]?.id : '' } = written.value;
-  const open = useSignal(name.trim() !== '');
   const fault = useSignal<string | undefined>(undefined);
   const form = useRef<HTMLFormElement>(null);
   const first = outfit.garments.length === 0;
+  // Nothing else can be done with an empty outfit.
+  const open = useSignal(first || name.trim() !== '');
   if (!open.value) {
     return (
       <button
         type="button"
-        class={first ? 'main big' : 'plain'}
+        class="plain"
         onClick={() => {
           open.value = true;
           requestAnimationFrame(() => form.current?.querySelector('input')?.focus());
@@ -166,16 +164,18 @@ function AddGarment({ session, outfit }: { readonly session: Session; readonly o
         <button type="submit" class="main">
           Add it
         </button>
-        <button
-          type="button"
-          class="plain"
-          onClick={() => {
-            clear();
-            open.value = false;
-          }}
-        >
-          Leave it
-        </button>
+        {!first && (
+          <button
+            type="button"
+            class="plain"
+            onClick={() => {
+              clear();
+              open.value = false;
+            }}
+          >
+            Leave it
+          </button>
+        )}
       </div>
     </form>
   );

@@ -26,20 +26,26 @@ const shapeOf = (written: Written): OwnShape =>
 const FIGURES = new Set(shapes.flatMap((shape) => Object.keys(OWN_SHAPES[shape].fields)));
 const isFigure = (field: string): boolean => FIGURES.has(field);
 
-const { cloth, cut, ...MORE } = PIECE_ASKS;
+const { cloth, cut, allowance, ...MORE } = PIECE_ASKS;
+
+/** With the usual allowance, which is named where it is folded away. */
+const ALLOWANCE: Asks = allowance?.kind === 'length' ? { allowance: { ...allowance, usual: true } } : {};
 
 /** What is asked of a new piece besides the figures of its shape; on the fold it is cut where its shape has one. */
-const asksOf = (written: Written): Asks => ({
+const asksOf = (written: Written, cloths: number): Asks => ({
   name: { kind: 'words', label: 'Name', start: 'Own piece' },
-  ...(cloth ? { cloth } : {}),
+  // Of one cloth there is nothing to choose.
+  ...(cloth?.kind === 'which' ? { cloth: cloths > 1 ? cloth : { ...cloth, usual: true } } : {}),
   ...(cut?.kind === 'choice' && shapeOf(written) !== 'half'
     ? { cut: { ...cut, options: cut.options.filter(({ value }) => value !== 'fold') } }
     : {}),
+  ...ALLOWANCE,
   ...MORE,
 });
 
 /** A piece of the maker's own, drawn from a plain shape or from corners that she types. */
 export function OwnPieceForm({ session, outfit, garment }: Omit<PartAt<'pieces'>, 'part'>) {
+  const asks = (written: Written): Asks => asksOf(written, outfit.cloths.length);
   const form = usePart({
     session,
     outfit,
@@ -47,7 +53,7 @@ export function OwnPieceForm({ session, outfit, garment }: Omit<PartAt<'pieces'>
     list: 'pieces',
     kind: 'piece',
     base: undefined,
-    asks: asksOf,
+    asks,
     stands: isFigure,
     usual: () => ({ marks: [] }),
     finish: (written) => {
@@ -102,12 +108,12 @@ export function OwnPieceForm({ session, outfit, garment }: Omit<PartAt<'pieces'>
           onText={(text) => form.form.write(name, text)}
         />
       ))}
+      <PartFields asks={asks(written)} form={form.form} />
       {form.part && (
         <div class="field-wide">
           <PiecePicture piece={form.part} garment={form.garment} outfit={outfit} marking={here.marking} />
         </div>
       )}
-      <PartFields asks={asksOf(written)} form={form.form} />
     </PartFrame>
   );
 }

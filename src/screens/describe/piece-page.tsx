@@ -92,10 +92,10 @@ function PieceForm({ session, outfit, garment, piece }: PieceProps) {
               />
             )}
           </section>
+          <Hanging {...{ session, outfit, garment, piece }} />
           <h2>What it is</h2>
         </>
       }
-      below={<Hanging {...{ session, outfit, garment, piece }} />}
     >
       <PartFields asks={ASKS} form={form.form} />
       <CornerFields piece={piece} form={form.form} />

@@ -34,7 +34,11 @@ export function TextBox(props: {
           {means}
         </p>
       )}
-      {kind === 'date' ? <input type="date" {...box} /> : <input type="text" {...box} />}
+      {kind === 'date' ? (
+        <input type="date" {...box} />
+      ) : (
+        <input type="text" {...box} onFocus={(event) => event.currentTarget.select()} />
+      )}
       {fault !== undefined && (
         <p class="fault" id={`${id}-fault`} data-part="fault">
           <Sign name="caution" />

@@ -18,7 +18,32 @@ function drawingOf(outfit: Outfit, garment: string, brought: ReadonlySet<string>
   return sheets.length === 0 ? undefined : sideBySide('The pieces', sheets);
 }
 
-/** What a unit comes to: its pieces to scale, what does not fit, what to know and what was taken for granted. */
+/** Seams of a unit whose lengths would not fit, and by how much: said before it is put on. */
+export function Misfits(props: {
+  readonly made: UnitsMade;
+  /** Id of the garment. */
+  readonly garment: string;
+  readonly marking: Marking;
+}) {
+  const { made, garment: id, marking } = props;
+  const garment = made.outfit.garments.find((one) => one.id === id);
+  const misfits = useMemo(() => {
+    const brought = garment?.units.find((use) => use.id === made.unit)?.brought ?? [];
+    return garment
+      ? lengthsFit(made.outfit, garment, marking).filter(
+          ({ join, within }) => !within && brought.includes(join),
+        )
+      : [];
+  }, [made, garment, marking]);
+  return misfits.map((fit) => (
+    <p class="fault" key={fit.join + fit.kind + fit.say} data-part="misfit" role="status">
+      <Sign name="caution" />
+      <span>{fit.say}</span>
+    </p>
+  ));
+}
+
+/** What a unit comes to: its pieces to scale, what to know and what was taken for granted. */
 export function UnitOutcome(props: {
   readonly made: UnitsMade;
   readonly garment: string;
@@ -35,17 +60,8 @@ export function UnitOutcome(props: {
   );
   const drawing = useMemo(() => drawingOf(outfit, id, brought, marking), [outfit, id, brought, marking]);
   if (!garment) return null;
-  const misfits = lengthsFit(outfit, garment, marking).filter(
-    ({ join, within }) => !within && brought.has(join),
-  );
   return (
     <section class={stale ? 'unit-outcome stale' : 'unit-outcome'} data-part="outcome">
-      {misfits.map((fit) => (
-        <p class="fault" key={fit.join + fit.kind + fit.say} data-part="misfit">
-          <Sign name="caution" />
-          <span>{fit.say}</span>
-        </p>
-      ))}
       {drawing && <SheetDrawing sheet={drawing} marking={marking} />}
       {(advice.length > 0 || assumed.length > 0) && (
         <ul class="told">

@@ -27,11 +27,13 @@ import { SketchPicture } from './sketch-picture.tsx';
 import { TextBox } from './text-box.tsx';
 import { UndoBar } from './undo-bar.tsx';
 import { proposalText, type UnitForm, useUnitForm } from './unit-form.ts';
-import { UnitOutcome } from './unit-outcome.tsx';
+import { Misfits, UnitOutcome } from './unit-outcome.tsx';
 import { unitFaultWords } from './words.ts';
 
 /** A unit being put on, or changed. */
-export function UnitPage(props: PartProps & { readonly unit: string | undefined }) {
+export function UnitPage(
+  props: PartProps & { readonly unit: string | undefined; readonly edge?: string | undefined },
+) {
   const { session, garment: id, part } = props;
   const outfit = session.outfit.value;
   const garment = outfit?.garments.find((one) => one.id === id);
@@ -39,7 +41,9 @@ export function UnitPage(props: PartProps & { readonly unit: string | undefined 
   const use = part === undefined ? undefined : garment.units.find((one) => one.id === part);
   const unit = unitCalled(use?.unit ?? props.unit ?? '');
   if (!unit) return <NotThere session={session} what="This version has no such ready-made part" />;
-  return <OneUnit session={session} outfit={outfit} garment={garment} unit={unit} use={use} />;
+  return (
+    <OneUnit session={session} outfit={outfit} garment={garment} unit={unit} use={use} edge={props.edge} />
+  );
 }
 
 /** A field as it stands in this form: beneath it what is proposed, and why. */
@@ -47,8 +51,9 @@ function withReason(form: UnitForm, name: string, field: Field): Field {
   const proposal = form.proposed[name];
   if (!proposal) return field;
   const because = proposal.because.replace(/\.?$/, '.');
-  const mine = form.putting.entries[name] !== undefined;
-  const instead = mine ? `Proposed: ${proposalText(proposal, field, form.marking)}. ${because}` : because;
+  const text = proposalText(proposal, field, form.marking);
+  const mine = (form.putting.entries[name] ?? text).trim() !== text;
+  const instead = mine ? `Proposed: ${text}. ${because}` : because;
   return { ...field, means: field.means === undefined ? instead : `${field.means} ${instead}` };
 }
 
@@ -58,9 +63,10 @@ function OneUnit(props: {
   readonly garment: Garment;
   readonly unit: Unit;
   readonly use: UnitUse | undefined;
+  readonly edge: string | undefined;
 }) {
-  const { session, outfit, garment, unit, use } = props;
-  const form = useUnitForm(outfit, garment, unit, use);
+  const { session, outfit, garment, unit, use, edge } = props;
+  const form = useUnitForm(outfit, garment, unit, use, edge);
   const { putting, marking, faults, made, put } = form;
   const root = useRef<HTMLFormElement>(null);
   const good = useRef<UnitsMade | undefined>(undefined);
@@ -191,6 +197,7 @@ function OneUnit(props: {
                 <span>{[...faults.values()][0]}</span>
               </p>
             )}
+            {made.ok && <Misfits made={made.value} garment={garment.id} marking={marking} />}
             <button type="submit" class="main big">
               {use ? 'Change it' : 'Put it on'}
             </button>

@@ -5,24 +5,14 @@
  * needs is there; buttons named by the groups.
  */
 import { useMemo } from 'preact/hooks';
-import { suggestPlaces } from '../../outfit/changing/suggest-places.ts';
-import type { Garment } from '../../outfit/outfit.ts';
+import { missingFor } from '../../outfit/changing/suggest-units.ts';
 import { UNITS } from '../../outfit/units/all.ts';
 import type { Unit } from '../../outfit/units/unit.ts';
 import { HouseNotice } from '../house.tsx';
 import type { GarmentProps } from './describe.tsx';
 import { Head, hashOf, NotThere } from './head.tsx';
-import { SketchPicture } from './sketch-picture.tsx';
 import { UndoBar } from './undo-bar.tsx';
-import { begun } from './words.ts';
-
-/** What a unit needs that this garment has not: labels of its places, none where it fits. */
-export function missingFor(garment: Garment, unit: Unit): readonly string[] {
-  const found = suggestPlaces(garment, unit);
-  return Object.entries(unit.places).flatMap(([name, { optional, label }]) =>
-    optional || (found[name]?.length ?? 0) > 0 ? [] : [label],
-  );
-}
+import { UnitLink } from './unit-link.tsx';
 
 const groupsOf = (units: readonly Unit[]): readonly string[] => [...new Set(units.map(({ group }) => group))];
 
@@ -89,23 +79,5 @@ export function UnitsPage({ session, garment: id }: GarmentProps) {
       <UndoBar session={session} />
       <HouseNotice />
     </main>
-  );
-}
-
-function UnitLink(props: {
-  readonly unit: Unit;
-  readonly href: string;
-  readonly missing: readonly string[];
-}) {
-  const { unit, href, missing } = props;
-  return (
-    <a class="unit-link" data-unit={unit.id} data-fits={missing.length === 0 ? 'yes' : undefined} href={href}>
-      <SketchPicture sketch={unit.sketch} />
-      <span class="unit-words">
-        <b>{unit.name}</b>
-        <span>{unit.tells}</span>
-        {missing.length > 0 && <span class="needs">{begun(`needs ${missing.join(' and ')}`)}</span>}
-      </span>
-    </a>
   );
 }

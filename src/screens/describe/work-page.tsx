@@ -36,7 +36,7 @@ function WorkForm({ session, outfit, garment, part: work }: PartAt<'works'>) {
     const kind = kindOf(work, written);
     if (!kind) return {};
     return {
-      name: { kind: 'words', label: 'Name', start: kind === 'own' ? '' : WORK_KINDS[kind].word },
+      name: { kind: 'words', label: 'Name', start: kind === 'own' ? 'Own work' : WORK_KINDS[kind].word },
       ...WORK_KINDS[kind].asks,
     };
   };
@@ -70,7 +70,7 @@ function WorkForm({ session, outfit, garment, part: work }: PartAt<'works'>) {
       }
     >
       {!work && (
-        <details class="field-wide kind-choice" open={kind === undefined}>
+        <details key={kind ?? ''} class="field-wide kind-choice" open={kind === undefined}>
           <summary>{kind ? 'Another kind of work' : 'What is done?'}</summary>
           <div class="field-box">
             <KindOptions
