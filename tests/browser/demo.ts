@@ -8,7 +8,11 @@ import type { Act, Deed } from '../../src/store/deed.ts';
 import { demo, demoData, type demos } from '../outfit/demo-files.ts';
 
 /** The demonstrations, named as their buttons are. */
-export const NAMES = { 'harbour-clockmaker': 'Harbour Clockmaker', 'plain-shirt': 'plain shirt' } as const;
+export const NAMES = {
+  'harbour-clockmaker': 'Harbour Clockmaker',
+  'plain-shirt': 'plain shirt',
+  'glasshouse-astronomer': 'Glasshouse Astronomer',
+} as const;
 
 /** The order of a demonstration, worked out here and not in the browser. Throws where it runs in a ring. */
 export function orderOf(outfit: Outfit, standing: Partial<Standing> = {}): Running {

@@ -4,7 +4,7 @@ import { writeProblem } from '../../src/outfit/problem.ts';
 import { readOutfit } from '../../src/outfit/reading.ts';
 
 /** Names of the demonstration files in `demo-data/`. */
-export const demos = ['plain-shirt', 'harbour-clockmaker'] as const;
+export const demos = ['plain-shirt', 'harbour-clockmaker', 'glasshouse-astronomer'] as const;
 
 /** A demonstration as the plain data of its file; a fresh copy each time, so that a test may spoil it. */
 export const demoData = (name: (typeof demos)[number]): unknown =>

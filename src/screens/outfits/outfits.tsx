@@ -2,7 +2,7 @@
  * Where the maker starts: what is in work, how to begin, and how to keep a copy outside the browser.
  *
  * What others may hold on to: `main[data-part="outfits"]`; buttons `Describe your own outfit` (its form is
- * `form[data-part="begin-own"]`), `Open the Harbour Clockmaker` and `Open the plain shirt`; one `li[data-outfit]` an
+ * `form[data-part="begin-own"]`), `Open the Harbour Clockmaker`, `Open the Glasshouse Astronomer` and `Open the plain shirt`; one `li[data-outfit]` an
  * outfit with the links `Go on`, `Order` and `Description` and `[data-part="save-copy"]`; the file field `[data-part="bring-in"]`; `[data-part="keeping"]`, `[data-part="missing"]`, `[data-part="install"]`.
  */
 import { useSignal } from '@preact/signals';
@@ -24,6 +24,7 @@ import { copyWords, dayWords, type Listed, listed, readList } from './outfit-lis
 import './outfits.css';
 
 const clockmaker = () => import('../../../demo-data/harbour-clockmaker.json');
+const astronomer = () => import('../../../demo-data/glasshouse-astronomer.json');
 const plainShirt = () => import('../../../demo-data/plain-shirt.json');
 
 const onIos = (): boolean =>
@@ -136,6 +137,10 @@ export default function Outfits() {
             Open the Harbour Clockmaker
           </button>
           <p class="quiet">An invented costume, to try everything with.</p>
+          <button type="button" class="plain" disabled={busy.value} onClick={() => demonstrate(astronomer)}>
+            Open the Glasshouse Astronomer
+          </button>
+          <p class="quiet">A ballroom dress, invented too, put together from ready-made parts.</p>
           <button type="button" class="plain" disabled={busy.value} onClick={() => demonstrate(plainShirt)}>
             Open the plain shirt
           </button>
@@ -199,10 +204,13 @@ export default function Outfits() {
       {list !== undefined && list.length > 0 && (
         <section>
           <h2>Demonstrations</h2>
-          <p class="quiet">Both are invented.</p>
+          <p class="quiet">All are invented.</p>
           <div class="choice">
             <button type="button" class="plain" disabled={busy.value} onClick={() => demonstrate(clockmaker)}>
               Open the Harbour Clockmaker
+            </button>
+            <button type="button" class="plain" disabled={busy.value} onClick={() => demonstrate(astronomer)}>
+              Open the Glasshouse Astronomer
             </button>
             <button type="button" class="plain" disabled={busy.value} onClick={() => demonstrate(plainShirt)}>
               Open the plain shirt
