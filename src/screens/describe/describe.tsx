@@ -3,6 +3,7 @@ import { later } from '../later.tsx';
 import type { Session } from '../session.ts';
 import { AboutPage } from './about-page.tsx';
 import { ClothsPage } from './cloths-page.tsx';
+import { EdgePage } from './edge-page.tsx';
 import { EffectSheet } from './effect-sheet.tsx';
 import { GarmentPage } from './garment-page.tsx';
 import { JoinPage } from './join-page.tsx';
@@ -33,8 +34,8 @@ export interface PartProps extends GarmentProps {
 const TracePage = later<GarmentProps>(() => import('./trace-page.tsx'));
 
 /**
- * The pages by their address: `about`; `cloths`; `wearer[/<id>]`; `garment/<id>` and under it `add`, `add/<unit>`,
- * `unit/<id>`, and `piece`, `work`, `join`, `try-on`, each with an id or, for a new one, without; `trace`.
+ * The pages by their address: `about`; `cloths`; `wearer[/<id>]`; `garment/<id>` and under it `add`, `add/<unit>` with
+ * an edge that it is meant for or without, `edge/<edge>` for one that is still raw, `unit/<id>`, and `piece`, `work`, `join`, `try-on`, each with an id or, for a new one, without; `trace`.
  */
 export default function Describe({ session, at }: PageProps & { readonly at: readonly string[] }) {
   return (
@@ -46,7 +47,7 @@ export default function Describe({ session, at }: PageProps & { readonly at: rea
 }
 
 function Page({ session, at }: PageProps & { readonly at: readonly string[] }) {
-  const [what, id, kind, part] = at;
+  const [what, id, kind, part, edge] = at;
   // Each form keeps what was written under its own address, so a page is never shared between two of them.
   const key = at.join('/');
   if (what === 'about') return <AboutPage session={session} />;
@@ -59,8 +60,10 @@ function Page({ session, at }: PageProps & { readonly at: readonly string[] }) {
       return part === undefined ? (
         <UnitsPage {...props} />
       ) : (
-        <UnitPage {...props} unit={part} part={undefined} />
+        <UnitPage {...props} unit={part} part={undefined} edge={edge} />
       );
+    case 'edge':
+      return <EdgePage {...props} part={part} />;
     case 'unit':
       return <UnitPage {...props} unit={undefined} part={part} />;
     case 'piece':

@@ -34,6 +34,9 @@ describe('ready-made parts for an edge that is still raw', () => {
     // Darts are sewn at an edge, and leave it as it is.
     expect(fits('front.hem')).not.toContain('darts');
     expect(fits('front.hem')).toContain('hem');
+    expect(fits('sleeve.lower').at(-1)).toMatch(/frill$/);
+    // The top of the lap is folded in with the band.
+    expect(fits('front.lap')).toContain('button-band');
   });
 
   test('are put on just there, and it is raw no longer', () => {
@@ -51,7 +54,7 @@ describe('ready-made parts for an edge that is still raw', () => {
   });
 
   test('are none for an edge or a garment that is not there', () => {
-    expect(fits('front.pocket')).toEqual([]);
+    expect(fits('pocket.top')).toEqual([]);
     expect(unitsForEdge(blouse, 'none', readEdge('front.neck'))).toEqual([]);
   });
 
