@@ -69,6 +69,9 @@ export const USUAL: Times = {
   measured: 10,
 };
 
+/** The same maker with her second blouse: nothing has to be read or looked for that she has read before. */
+export const AGAIN: Times = { ...USUAL, who: 'again', words: 0, names: 0 };
+
 /** One who is tired, in poor light, and types with one finger. */
 export const SLOW: Times = {
   who: 'slow',

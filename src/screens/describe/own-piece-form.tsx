@@ -83,8 +83,7 @@ export function OwnPieceForm({ session, outfit, garment }: Omit<PartAt<'pieces'>
         ask={{
           kind: 'kind',
           label: 'What shape?',
-          means:
-            'Drawn along its seam line, as it is when it is sewn; its edges can be renamed and its corners moved after.',
+          means: 'Drawn along its seam line, as it is when it is sewn.',
           options: [],
           start: '',
         }}
