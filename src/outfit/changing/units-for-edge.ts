@@ -1,10 +1,9 @@
 import { spell } from '../chains.ts';
-import type { EdgeRef, Outfit } from '../outfit.ts';
+import type { EdgeRef, Garment, Outfit } from '../outfit.ts';
 import { rawEdges } from '../raw-edges.ts';
 import { UNITS } from '../units/all.ts';
 import type { Unit } from '../units/unit.ts';
 import { suggestPlaces } from './suggest-places.ts';
-import { putOn } from './units.ts';
 
 /**
  * Ready-made units that leave an edge of a garment raw no longer where they are put on: sewn to something, turned, bound,
@@ -19,10 +18,17 @@ export function unitsForEdge(outfit: Outfit, garment: string, edge: EdgeRef): re
     const at = suggestPlaces(here, unit, meant);
     const places = Object.entries(unit.places);
     if (!places.every(([name, { optional }]) => optional || (at[name]?.length ?? 0) > 0)) return false;
-    const made = putOn(outfit, garment, unit.id, { name: unit.name, entries: {}, at, cloths: {} });
+    const use = { id: `tried-${unit.id}`, name: unit.name, entries: {}, at, cloths: {} };
+    const made = unit.build({ outfit, garment: here }, use);
     if (!made.ok) return places.some(([name, { kind }]) => kind === 'edges' && at[name]?.includes(meant));
-    const after = made.value.outfit.garments.find(({ id }) => id === garment);
-    return after !== undefined && !rawEdges(after).some((one) => spell(one) === meant);
+    const { pieces, works, joins } = made.value;
+    const after: Garment = {
+      ...here,
+      pieces: [...here.pieces, ...pieces],
+      works: [...here.works, ...works],
+      joins: [...here.joins, ...joins],
+    };
+    return !rawEdges(after).some((one) => spell(one) === meant);
   });
   const isFrill = ({ group }: Unit): boolean => group === 'Frills';
   return [...found.filter((unit) => !isFrill(unit)), ...found.filter(isFrill)];
