@@ -41,18 +41,22 @@ const RUNS = 7;
 test.each([
   ['right', large(), 0],
   ['wrong', wrong(), 100],
-] as const)('a %s file of 500 pieces is answered soon, with what is wrong in it', (what, data, mistakes) => {
-  const text = JSON.stringify(data, null, 2);
-  const took: number[] = [];
-  for (let n = 0; n < RUNS; n += 1) {
-    const before = process.cpuUsage();
-    const read = readOutfitFile(text);
-    const { user, system } = process.cpuUsage(before);
-    took.push((user + system) / 1000);
-    expect(read.ok ? 0 : read.error.wrong.length).toBe(mistakes);
-  }
-  console.log(
-    `a ${what} file of 500 pieces (${Math.round(text.length / 1000)} KB): ${took.map((one) => Math.ceil(one)).join(', ')} ms`,
-  );
-  expect(Math.min(...took)).toBeLessThan(SOON);
-});
+] as const)(
+  'a %s file of 500 pieces is answered soon, with what is wrong in it',
+  (what, data, mistakes) => {
+    const text = JSON.stringify(data, null, 2);
+    const took: number[] = [];
+    for (let n = 0; n < RUNS; n += 1) {
+      const before = process.cpuUsage();
+      const read = readOutfitFile(text);
+      const { user, system } = process.cpuUsage(before);
+      took.push((user + system) / 1000);
+      expect(read.ok ? 0 : read.error.wrong.length).toBe(mistakes);
+    }
+    console.log(
+      `a ${what} file of 500 pieces (${Math.round(text.length / 1000)} KB): ${took.map((one) => Math.ceil(one)).join(', ')} ms`,
+    );
+    expect(Math.min(...took)).toBeLessThan(SOON);
+  },
+  60_000,
+);

@@ -29,7 +29,7 @@ export function Answer(props: {
   );
   return (
     <div ref={words} class="answer">
-      {found && !found.ok && file !== '' && <h2 class="file-name">{file}</h2>}
+      {wrong && file !== '' && <h2 class="file-name">{file}</h2>}
       <p role="status">{found?.say}</p>
       {take && (
         <button type="button" class="main" disabled={busy} onClick={() => onTake(take)}>
