@@ -28,12 +28,12 @@ export function EffectSheet({ session }: PageProps) {
               {again > 0 && `${so(again, 'step')} that you have done would be worked otherwise now. `}
               {effect.doneGone.length > 0 &&
                 `${so(effect.doneGone.length, 'step')} that you have done would no longer be wanted. `}
-              Their cards do not come back: look whether the cloth in your hands still serves, or has to be
-              unpicked or cut anew.
+              {again + effect.doneGone.length === 1 ? 'Its card does' : 'Their cards do'} not come back: look
+              whether the cloth in your hands still serves, or has to be unpicked or cut anew.
             </span>
           </p>
         )}
-        <Changed title="Done, and otherwise now" steps={effect.doneChanged} />
+        <Changed title="Done, now worked otherwise" steps={effect.doneChanged} />
         <Steps title="Done, and no longer wanted" steps={effect.doneGone} />
         <Steps title="Done before, and wanted again" steps={effect.doneBack} />
         <Steps title="New" steps={effect.added} />
