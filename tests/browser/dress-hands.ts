@@ -28,7 +28,7 @@ export async function answer(inside: Locator, entries: Readonly<Record<string, s
   }
 }
 
-/** Chooses where a ready-made part goes, by what is said of the place; looks at all there are where it is not among the likeliest. */
+/** Chooses where a ready-made part goes, by what is said of the place; looks at the others where it is not proposed. */
 async function place(page: Page, name: string, said: string | RegExp): Promise<void> {
   const box = page.locator(`[data-field="at.${name}"]`);
   const option = box.locator('label').filter({ hasText: said }).first();

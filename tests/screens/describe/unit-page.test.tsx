@@ -39,6 +39,27 @@ async function putOn(session: Session, unit: string): Promise<void> {
 const unitsOf = (outfit: Outfit): readonly string[] => outfit.garments[0]!.units.map((use) => use.unit);
 
 describe('a ready-made part', () => {
+  test('is put on any piece there is: those that are less likely are shown when they are asked for', async () => {
+    const { session, outfit } = desk(withBlouse);
+    for (const unit of ['plain-front', 'plain-back', 'puffed-sleeve', 'buttoned-cuff'])
+      await putOn(session, unit);
+    const [garment] = outfit().garments;
+    render(<PageAt session={session} at="garment/blouse/add/beaded-lattice" />);
+    const names = (): readonly string[] =>
+      [...box('at.piece').querySelectorAll('label')].map((one) => one.textContent ?? '');
+    const [likely] = names();
+    expect(names()).toEqual(['Puffed sleeve']);
+    press('Show all pieces');
+    expect([...names()].sort()).toEqual(garment!.pieces.map(({ name }) => name).sort());
+    const last = names().at(-1)!;
+    fireEvent.click(within(box('at.piece')).getByRole('radio', { name: last }));
+    press('Show fewer');
+    expect(names()[0]).toBe(likely);
+    expect(names().at(-1)).toBe(last);
+    expect(names().length).toBeLessThan(garment!.pieces.length);
+    expect(within(box('at.piece')).getByRole<HTMLInputElement>('radio', { name: last }).checked).toBe(true);
+  });
+
   test('is put on with one touch, and the way leads back to the garment, which says so', async () => {
     const { session, acts, outfit } = desk(withBlouse);
     await putOn(session, 'plain-front');
