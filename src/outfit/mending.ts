@@ -45,7 +45,8 @@ export class MendedCopy implements Unsure {
   private readonly moves: (readonly [to: string, from: string])[] = [];
 
   private constructor(raw: unknown, form: Form, word: string) {
-    this.whole = structuredClone(raw);
+    // It was read from JSON, so it comes back whole.
+    this.whole = JSON.parse(JSON.stringify(raw));
     this.form = form;
     this.word = word;
   }

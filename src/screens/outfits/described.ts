@@ -64,7 +64,9 @@ async function hereAlready(outfit: Outfit, raw: unknown): Promise<BroughtIn> {
     say: `${name} is here already, and the file describes it otherwise. Nothing was changed yet.${stays}`,
     take: async () => {
       if (done.length > 0) return askFirst(outfit, raw);
-      await writeDown(id, [{ kind: 'redescribed', say: TOOK, changes }]);
+      // It may have been changed in another window while the question stood.
+      const { description: now } = await (await ledger()).load(id);
+      await writeDown(id, [{ kind: 'redescribed', say: TOOK, changes: changesBetween(now, raw) }]);
       return {
         ok: true,
         outfit: id,
