@@ -110,6 +110,7 @@ export const describePlaces: readonly Place[] = [
     },
   },
   page('ready-made parts', 'garment/blouse/add'),
+  page('an edge that is still raw', 'garment/blouse/edge/front.neck'),
   page('a part and its figures', 'garment/blouse/add/plain-sleeve'),
   {
     name: 'description, edges to touch',
