@@ -20,6 +20,7 @@ import { ask } from './change.ts';
 import { ClothForm } from './cloth-form.tsx';
 import type { PageProps } from './describe.tsx';
 import { recallDraft } from './drafts.ts';
+import { focusOn } from './focus-on.ts';
 import { Head, hashOf, NotThere } from './head.tsx';
 import { IronLabel } from './iron-label.tsx';
 import { GOES, MarkerForm } from './marker-form.tsx';
@@ -56,6 +57,18 @@ function Cloths({ session, outfit }: { readonly session: Session; readonly outfi
     Object.keys(recallDraft(`${session.id}/${kind}/${id}`)).length > 0;
   const cloth = useSignal(['', ...outfit.cloths.map(({ id }) => id)].find((id) => inWork('cloth', id)));
   const marker = useSignal(['', ...outfit.markers.map(({ id }) => id)].find((id) => inWork('marker', id)));
+  const open = (kind: 'cloth' | 'marker', id: string | undefined): void => {
+    const of = kind === 'cloth' ? cloth : marker;
+    const was = of.peek();
+    of.value = id;
+    focusOn(
+      id !== undefined
+        ? `[data-part="${kind}-form"]`
+        : was
+          ? `[data-${kind}="${was}"] button`
+          : `[data-part="add-${kind}"]`,
+    );
+  };
   const refused = useSignal<{ readonly id: string; readonly say: string } | undefined>(undefined);
   const marking = markingFor(session.units.value);
   const remove = (id: string, name: string, made: Result<Outfit, readonly Problem[]>): void => {
@@ -95,7 +108,7 @@ function Cloths({ session, outfit }: { readonly session: Session; readonly outfi
                   {...{ session, outfit }}
                   cloth={one}
                   onClose={() => {
-                    cloth.value = undefined;
+                    open('cloth', undefined);
                   }}
                 />
               ) : (
@@ -107,7 +120,7 @@ function Cloths({ session, outfit }: { readonly session: Session; readonly outfi
                     <span>{clothWords(one, marking)}</span>
                   </p>,
                   () => {
-                    cloth.value = one.id;
+                    open('cloth', one.id);
                   },
                   () => remove(`cloth ${one.id}`, one.name, removeCloth(outfit, one.id)),
                 )
@@ -120,15 +133,16 @@ function Cloths({ session, outfit }: { readonly session: Session; readonly outfi
             {...{ session, outfit }}
             cloth={undefined}
             onClose={() => {
-              cloth.value = undefined;
+              open('cloth', undefined);
             }}
           />
         ) : (
           <button
             type="button"
             class="plain"
+            data-part="add-cloth"
             onClick={() => {
-              cloth.value = '';
+              open('cloth', '');
             }}
           >
             Add a cloth
@@ -145,7 +159,7 @@ function Cloths({ session, outfit }: { readonly session: Session; readonly outfi
                   {...{ session, outfit }}
                   marker={one}
                   onClose={() => {
-                    marker.value = undefined;
+                    open('marker', undefined);
                   }}
                 />
               ) : (
@@ -154,7 +168,7 @@ function Cloths({ session, outfit }: { readonly session: Session; readonly outfi
                   one.name,
                   <p>{begun(GOES[one.kind])}</p>,
                   () => {
-                    marker.value = one.id;
+                    open('marker', one.id);
                   },
                   () => remove(`marker ${one.id}`, one.name, removeMarker(outfit, one.id)),
                 )
@@ -167,15 +181,16 @@ function Cloths({ session, outfit }: { readonly session: Session; readonly outfi
             {...{ session, outfit }}
             marker={undefined}
             onClose={() => {
-              marker.value = undefined;
+              open('marker', undefined);
             }}
           />
         ) : (
           <button
             type="button"
             class="plain"
+            data-part="add-marker"
             onClick={() => {
-              marker.value = '';
+              open('marker', '');
             }}
           >
             Add a marker

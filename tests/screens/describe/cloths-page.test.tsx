@@ -1,5 +1,5 @@
 import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { inches, mm } from '../../../src/length/length.ts';
 import { leave, problem } from '../../../src/screens/describe/change.ts';
 import { gaugeOf, percentOf } from '../../../src/screens/describe/gauge.ts';
@@ -89,6 +89,21 @@ describe('cloths', () => {
     press('Keep this cloth');
     await session.settled();
     expect(outfit().cloths[0]).toEqual({ ...shirt.cloths[0]!, thread: 'ecru' });
+  });
+
+  test('the focus goes with the form that is opened and back to where it was opened', async () => {
+    render(<PageAt session={desk(shirt).session} at="cloths" />);
+    const first = shirt.cloths[0]!;
+    const key = (name: string): void => {
+      screen.getByRole('button', { name }).focus();
+      press(name);
+    };
+    key(`Change ${first.name}`);
+    await vi.waitFor(() => expect(document.activeElement).toBe(part('cloth-form')));
+    key('Leave it as it was');
+    await vi.waitFor(() => expect(row('cloth', first.id).contains(document.activeElement)).toBe(true));
+    key('Add a marker');
+    await vi.waitFor(() => expect(document.activeElement).toBe(part('marker-form')));
   });
 
   test('one in use is not taken out, and what uses it is named', async () => {
