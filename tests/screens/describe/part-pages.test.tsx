@@ -1,4 +1,4 @@
-import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test } from 'vitest';
 import { inches, mm } from '../../../src/length/length.ts';
 import type { Garment, Outfit } from '../../../src/outfit/outfit.ts';
@@ -334,6 +334,28 @@ describe('a join', () => {
     expect(box('this').querySelector('[data-part="run"]')?.textContent).toMatch(
       /Back, neck, then Front, side/,
     );
+  });
+
+  test('edges that a work finishes may lie anywhere', async () => {
+    const { session, outfit } = desk(shirt);
+    show(session, 'garment/shirt/work');
+    fireEvent.click(document.querySelector<HTMLInputElement>('[data-kind="own"] input')!);
+    fireEvent.input(box('name').querySelector('input')!, { target: { value: 'Overcasting' } });
+    fireEvent.input(box('say').querySelector('textarea')!, { target: { value: 'Overcast them by hand' } });
+    fireEvent.click(box('finishes').querySelector('summary')!);
+    await waitFor(() => expect(box('finishes').querySelector('[data-piece]')).not.toBeNull());
+    openPiece('front', box('finishes'));
+    pick('front.side', box('finishes'));
+    openPiece('back', box('finishes'));
+    pick('back.neck', box('finishes'));
+    expect(part('gap')).toBeNull();
+    expect(box('finishes').textContent).not.toContain('Turn the run round');
+    await keep(session);
+    const made = outfit().garments[0]!.works.at(-1)!;
+    expect(made.kind === 'own' && made.finishes?.map(({ piece, edge }) => `${piece}.${edge}`)).toEqual([
+      'front.side',
+      'back.neck',
+    ]);
   });
 
   test('over seams that are there already has no gap', () => {
