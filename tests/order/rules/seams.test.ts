@@ -152,6 +152,18 @@ describe('flat before tube', () => {
     expect(forced(at('round'), 'side/press', 'neck/pin')).toBe(true);
   });
 
+  it('sews in the round after the tube is closed, whichever of the two sides was described first', () => {
+    const cuff = pair('cuff', 'upper side lower');
+    for (const [one, other] of [
+      ['sleeve.wrist', 'cuff.upper'],
+      ['cuff.upper', 'sleeve.wrist'],
+    ] as const) {
+      const set = join('cuff-seam', one, other, { worked: 'round' });
+      const running = orderOf({ pieces: [sleeve, cuff], joins: [set, sleeveSeam] });
+      expect(forced(running, 'sleeve-seam/press', 'cuff-seam/pin')).toBe(true);
+    }
+  });
+
   it('finds the closing seam by itself: the one described last, if none is said to close', () => {
     const tube = [piece('one', 'top left bottom right'), piece('two', 'top left bottom right')];
     const seams = [join('first', 'one.left', 'two.right'), join('second', 'one.right', 'two.left')];
