@@ -74,6 +74,18 @@ describe('the outfit', () => {
 });
 
 describe('a garment', () => {
+  test('offers what is likely next, and to begin with only what hangs on nothing', () => {
+    const next = () =>
+      [...part('next').querySelectorAll<HTMLElement>('a[data-unit]')].map((one) => one.dataset.unit);
+    const first = render(<PageAt session={desk(withBlouse).session} at="garment/blouse" />);
+    expect(next()).toContain('plain-front');
+    expect(next()).not.toContain('plain-back');
+    first.unmount();
+    render(<PageAt session={desk(bodied(withBlouse)).session} at="garment/blouse" />);
+    expect(next()).toEqual(expect.arrayContaining(['flat-collar', 'plain-sleeve']));
+    expect(next()).not.toContain('plain-front');
+  });
+
   test('lists its parts by the unit that brought them, and the maker’s own', () => {
     const bodiedBlouse = bodied(withBlouse);
     const [garment] = bodiedBlouse.garments;

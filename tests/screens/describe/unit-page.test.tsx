@@ -164,6 +164,32 @@ describe('a ready-made part', () => {
     expect(units.at(-1)!.at.armhole!.length).toBe(2);
   });
 
+  test('folds the other places away until they are asked for', async () => {
+    const { session } = desk(withBlouse);
+    await putOn(session, 'plain-front');
+    await putOn(session, 'plain-back');
+    render(<PageAt session={session} at="garment/blouse/add/facing" />);
+    const places = () => within(box('at.edges')).getAllByRole<HTMLInputElement>('radio');
+    expect(places().map(({ checked }) => checked)).toEqual([true]);
+    fireEvent.click(within(box('at.edges')).getByRole('button', { name: 'Show all places' }));
+    expect(places().length).toBeGreaterThan(1);
+    expect(places().filter(({ checked }) => checked)).toHaveLength(1);
+  });
+
+  test('says which length would not fit, and by how much, before it is put on', async () => {
+    const { session, acts } = desk(withBlouse);
+    await putOn(session, 'plain-front');
+    const before = acts().length;
+    render(<PageAt session={session} at="garment/blouse/add/plain-back" />);
+    const misfits = () => [...document.querySelectorAll('.put-on [data-part="misfit"]')];
+    expect(misfits()).toEqual([]);
+    type('side', '17');
+    expect(misfits().map(({ textContent }) => textContent)).toEqual([expect.stringContaining('1 in longer')]);
+    type('side', '16');
+    expect(misfits()).toEqual([]);
+    expect(acts().length).toBe(before);
+  });
+
   test('changed, those put on after it follow', async () => {
     const { session, acts, outfit } = desk(withBlouse);
     for (const unit of ['plain-front', 'plain-back', 'plain-sleeve']) await putOn(session, unit);
