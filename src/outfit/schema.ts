@@ -200,8 +200,7 @@ const piece = record({
 
 /** Words by name: what was written in the fields of a unit, which cloth it takes. */
 /** Anything by names of its own. */
-const named = <T extends v.GenericSchema>(each: T) =>
-  v.record(v.string(), each, 'must be an object, in { }');
+const named = <T extends v.GenericSchema>(each: T) => v.record(v.string(), each, 'must be an object, in { }');
 const wordsBy = named(v.pipe(text, v.maxLength(200, 'must not be longer than 200 letters')));
 const unitUse = record({
   id,
