@@ -24,8 +24,10 @@ export function Sheet(props: {
       dialog.removeEventListener('click', beside);
       // Taken away with what was touched in it: the maker is back where she came from, unless something else took her.
       queueMicrotask(() => {
-        if (document.activeElement === document.body && from instanceof HTMLElement)
-          from.focus({ preventScroll: true });
+        if (document.activeElement !== document.body) return;
+        const there = from instanceof HTMLElement && from !== document.body && from.isConnected;
+        const back = there ? from : document.querySelector<HTMLElement>('main h1[tabindex]');
+        back?.focus({ preventScroll: true });
       });
     };
   }, []);

@@ -19,7 +19,10 @@ export function TakeOffSheet(props: {
           <p>Nothing else hangs on it.</p>
         ) : (
           <>
-            <p>This cannot be without it and goes too:</p>
+            <p>
+              {also.length === 1 ? 'This cannot be without it and goes' : 'These cannot be without it and go'}{' '}
+              too:
+            </p>
             <ul class="listed">
               {also.map((one) => (
                 <li key={one.kind + one.id}>{fallenWords(one)}</li>

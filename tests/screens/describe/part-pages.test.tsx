@@ -165,7 +165,7 @@ describe('a piece', () => {
     show(session, page);
     fireEvent.click(part('take-out'));
     const sheet = part('take-off');
-    expect(sheet.textContent).toMatch(/goes too/);
+    expect(sheet.textContent).toMatch(/go too/);
     press('Leave it in', sheet);
     expect(only(outfit()).pieces.some(({ id }) => id === 'back')).toBe(true);
     fireEvent.click(part('take-out'));
