@@ -102,7 +102,10 @@ function Rename({ session, outfit, garment }: Props) {
 function Another({ session, outfit, garment }: Props) {
   const { written, write, clear } = useDraft(`${outfit.id}/garment/${garment.id}/another`);
   const other = outfit.wearers.find(({ id }) => id !== garment.wearer)?.id ?? '';
-  const { name = `${garment.name}, another`, wearer = other } = written.value;
+  const { wearer = other } = written.value;
+  const forWhom = outfit.wearers.find(({ id }) => id === wearer)?.name;
+  const { name = forWhom === undefined ? `${garment.name}, another` : `${garment.name} for ${forWhom}` } =
+    written.value;
   return (
     <form
       class="boxed"
