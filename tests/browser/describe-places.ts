@@ -41,7 +41,9 @@ async function at(page: Page, origin: string, where: string, units: readonly str
   const buffer = Buffer.from(writeOutfitFile(invented(...units)));
   await bringIn(page, { name: 'lamplighter.json', mimeType: 'application/json', buffer });
   await page.goto(`${origin}/#/outfit/lamplighter${where === '' ? '' : `/${where}`}`);
-  await page.locator('main.page h1').first().waitFor();
+  // A page that is still being fetched has a heading too, but no name; a drawing kept from before is read again first.
+  await page.locator('main.page[data-part] h1').first().waitFor();
+  await page.getByText('Reading…', { exact: true }).waitFor({ state: 'hidden' });
 }
 
 const page = (name: string, where: string): Place => ({
