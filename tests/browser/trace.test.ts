@@ -253,7 +253,7 @@ describe('an outline from a drawing program', () => {
     await toTrace(page);
     await part(page, 'trace-file').setInputFiles(fileAt('layers-in-mm'));
     await part(page, 'trace-sheet').waitFor();
-    expect(await wordsOf(part(page, 'trace-found'))).toContain('1 picture');
+    await expect.poll(() => wordsOf(part(page, 'trace-found'))).toContain('1 picture');
     const svg = (inner: string, head = ''): Buffer =>
       Buffer.from(`<?xml version="1.0"?>${head}<svg xmlns="http://www.w3.org/2000/svg">${inner}</svg>`);
     const files: readonly (readonly [string, Buffer, RegExp])[] = [
