@@ -87,7 +87,7 @@ async function savedDrawing(page: Page): Promise<string> {
 async function traceFront(page: Page): Promise<void> {
   await part(page, 'trace-file').setInputFiles(fileAt('half-front'));
   await part(page, 'trace-sheet').waitFor();
-  expect(await wordsOf(part(page, 'trace-found'))).toBe('3 closed lines, 1 open line.');
+  await expect.poll(() => wordsOf(part(page, 'trace-found'))).toBe('3 closed lines, 1 open line.');
   await touchAt(page, 'trace-sheet', ...placed(250, 500));
   await expect.poll(() => page.locator('[data-choose][aria-pressed="true"]').count()).toBe(1);
 
