@@ -18,6 +18,13 @@ export const edgeName = (ref: Pick<EdgeRef, 'piece' | 'edge'>): string => `${ref
 /** `piece.edge`, with `other:` before it where the mirrored mate is meant: as a file spells it. */
 export const spell = (ref: EdgeRef): string => (ref.other ? `other:${edgeName(ref)}` : edgeName(ref));
 
+/** An edge as a file spells it, read: `other:front.neck`. */
+export function readEdge(written: string): EdgeRef {
+  const other = written.startsWith('other:');
+  const [piece = '', edge = ''] = written.slice(other ? 6 : 0).split('.');
+  return { piece, edge, other };
+}
+
 /** Looks up everything by name once, so that what follows is quick. */
 export function lookUp(garment: Garment): Looked {
   const pieces = new Map<string, Piece>();

@@ -49,21 +49,35 @@ function* layeredWith(garment: Garment, taken: ReadonlySet<string>): Iterable<st
   }
 }
 
-/**
- * Edges of a garment that are still raw when all that is described is done: in no seam, not turned, bound, covered or
- * finished by a work of the maker's own, and no fold.
- */
-export function rawEdges(garment: Garment): readonly EdgeRef[] {
+/** Edges that a seam, a turning, a binding or a step of the maker's own takes, as `piece.edge`. */
+export function takenEdges(garment: Garment): ReadonlySet<string> {
   const taken = new Set(garment.works.flatMap(takenBy));
   for (const { this: one, to, catches, cover } of garment.joins) {
     for (const ref of [...one, ...to, ...catches.map(({ trim }) => trim), ...(cover ? [cover] : [])])
       taken.add(edgeName(ref));
   }
-  for (const edge of [...layeredWith(garment, taken)]) taken.add(edge);
-  for (const edge of foldedIn(garment)) taken.add(edge);
-  return garment.pieces.flatMap((piece) =>
-    piece.outline.edges
-      .filter(({ name }) => name !== FOLD && !taken.has(`${piece.id}.${name}`))
-      .map(({ name }) => ({ piece: piece.id, edge: name, other: false })),
+  return taken;
+}
+
+/** Edges of pieces that are not among those taken (as `piece.edge`), and no fold. */
+export const looseEdges = (
+  pieces: readonly Pick<Piece, 'id' | 'outline'>[],
+  taken: ReadonlySet<string>,
+): readonly EdgeRef[] =>
+  pieces.flatMap(({ id, outline }) =>
+    outline.edges
+      .filter(({ name }) => name !== FOLD && !taken.has(`${id}.${name}`))
+      .map(({ name }) => ({ piece: id, edge: name, other: false })),
+  );
+
+/**
+ * Edges of a garment that are still raw when all that is described is done: in no seam, not turned, bound, covered or
+ * finished by a work of the maker's own, and no fold.
+ */
+export function rawEdges(garment: Garment): readonly EdgeRef[] {
+  const taken = takenEdges(garment);
+  return looseEdges(
+    garment.pieces,
+    new Set([...taken, ...layeredWith(garment, taken), ...foldedIn(garment)]),
   );
 }

@@ -2,8 +2,8 @@ import * as v from 'valibot';
 import { inches, type Length, mm } from '../length/length.ts';
 import { readLength } from '../length/reading.ts';
 import type { Outline, Point, Segment } from '../shape/outline.ts';
+import { readEdge } from './chains.ts';
 import { MEASURES, type MeasureId } from './measures.ts';
-import type { EdgeRef } from './outfit.ts';
 import { nearest } from './suggest.ts';
 
 /** The marker and version that every outfit file begins with. */
@@ -79,11 +79,7 @@ const edgeRef = v.pipe(
     'must be a piece and an edge with a dot between, such as "back.side", or "other:back.side" for the mirrored mate',
   ),
   v.description('a piece and its edge: "back.side", or "other:back.side" for the mirrored mate'),
-  v.transform((written: string): EdgeRef => {
-    const other = written.startsWith('other:');
-    const [piece = '', edge = ''] = written.slice(other ? 6 : 0).split('.');
-    return { piece, edge, other };
-  }),
+  v.transform(readEdge),
 );
 const chain = v.pipe(list(edgeRef), v.minLength(1, 'must name at least one edge'));
 

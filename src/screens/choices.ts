@@ -33,11 +33,13 @@ export const lastOutfit = signal(recall('outfit'));
 /** What to hear and feel now. */
 export const feedback = (): Feedback => ({ sound: sound.value, buzz: buzz.value });
 
-/** The marking of the rule: the maker's choice, else the outfit's own. Sixteenths, or half millimetres. */
-export function markingFor(own: 'in' | 'mm'): Marking {
-  const unit = units.value === 'outfit' ? own : units.value;
-  return unit === 'in' ? { unit, per: 16 } : { unit, step: 0.5 };
-}
+/** The marking of a rule: sixteenths, or half millimetres. */
+export const markingOf = (unit: 'in' | 'mm'): Marking =>
+  unit === 'in' ? { unit, per: 16 } : { unit, step: 0.5 };
+
+/** The marking of the rule that the maker chose, else of the outfit's own. */
+export const markingFor = (own: 'in' | 'mm'): Marking =>
+  markingOf(units.value === 'outfit' ? own : units.value);
 
 /** Shows the ground and keeps every choice as it is made. Call once. */
 export function keepChoices(): void {

@@ -1,9 +1,7 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults, RunOptions } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { useApp } from './app.ts';
+import { axeFaults } from './axe.ts';
 import { parts, press, shown, wordsOf } from './bench-page.ts';
 import { PHONE } from './chromium.ts';
 import { contrasts } from './contrast.ts';
@@ -11,17 +9,6 @@ import { places, still } from './places.ts';
 
 // One pixel a CSS pixel: the pictures that contrast is measured on are a quarter as large.
 const app = useApp({ ...PHONE, deviceScaleFactor: 1 });
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/** What axe finds wrong, a line each. Put in by the debugger's door, because the page's policy lets no script in. */
-async function axeFaults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe);
-  const { violations } = await page.evaluate(async (): Promise<AxeResults> => {
-    const { axe: here } = globalThis as unknown as { axe: { run(options: RunOptions): Promise<AxeResults> } };
-    return here.run({ resultTypes: ['violations'] });
-  });
-  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
-}
 
 describe.each(places)('$name', ({ go, name }) => {
   it('is clean by axe, and its text has 7:1 on what is painted behind it, on paper and on dark cloth', async () => {

@@ -1,28 +1,16 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults, RunOptions } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { useApp } from './app.ts';
+import { axeFaults, tooWide } from './axe.ts';
 import { parts, press, shown, touch, wordsOf } from './bench-page.ts';
 import { PHONE } from './chromium.ts';
 import { addGarment, beginOwn, described, firstCard, openUnit, putOn } from './describe-page.ts';
 
 const app = useApp({ ...PHONE, deviceScaleFactor: 1 });
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 async function clean(page: Page, where: string): Promise<void> {
-  await page.evaluate(axe);
-  const { violations } = await page.evaluate(async (): Promise<AxeResults> => {
-    const { axe: here } = globalThis as unknown as { axe: { run(options: RunOptions): Promise<AxeResults> } };
-    return here.run({ resultTypes: ['violations'] });
-  });
-  const faults = violations.flatMap(({ id, nodes }) =>
-    nodes.map((node) => `${id}: ${node.target.join(' ')}`),
-  );
-  expect.soft(faults, where).toEqual([]);
-  const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-  expect.soft(wide, `${where}: wider than the screen`).toBeLessThanOrEqual(0);
+  expect.soft(await axeFaults(page), where).toEqual([]);
+  expect.soft(await tooWide(page), `${where}: wider than the screen`).toBeLessThanOrEqual(0);
 }
 
 describe('a maker with an outfit of her own', () => {

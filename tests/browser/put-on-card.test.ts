@@ -1,12 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { writeLength } from '../../src/length/writing.ts';
 import type { Act } from '../../src/store/deed.ts';
 import { demo } from '../outfit/demo-files.ts';
 import { useApp } from './app.ts';
+import { axeFaults } from './axe.ts';
 import { bringIn, deedsIn, openDemo, parts, press, settled, shown, touch } from './bench-page.ts';
 import { contrasts } from './contrast.ts';
 import { firstWith, savedCopy, worked } from './demo.ts';
@@ -34,21 +33,13 @@ const tucks = (step: string, n = 5): Act => ({
 const put = (page: Page) => page.locator('[data-part="reckoned"]');
 const figures = (page: Page): Promise<string[]> => page.locator('[data-reckoned] dd').allInnerTexts();
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
 /** What axe finds wrong, and text fainter than 7:1, on paper and on dark cloth. */
 async function hardToRead(page: Page): Promise<readonly string[]> {
   const found: string[] = [];
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme });
     await still(page);
-    // Put in by the debugger's door, because the page's policy lets no script in.
-    await page.evaluate(axe);
-    const { violations } = await page.evaluate(
-      (): Promise<AxeResults> => (globalThis as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
-    );
-    for (const { id, nodes } of violations)
-      found.push(...nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
+    found.push(...(await axeFaults(page)));
     for (const { text, ratio } of await contrasts(app.browser, page)) {
       if (ratio < 7) found.push(`${colorScheme}: “${text}” ${ratio.toFixed(2)}`);
     }

@@ -1,24 +1,12 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { useApp } from './app.ts';
+import { axeFaults } from './axe.ts';
 import { PHONE } from './chromium.ts';
 import { contrasts } from './contrast.ts';
 import { still } from './places.ts';
 
 const app = useApp({ ...PHONE, deviceScaleFactor: 1 });
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-async function axeFaults(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe);
-  const { violations } = await page.evaluate(async (): Promise<AxeResults> => {
-    const { axe: here } = globalThis as unknown as { axe: { run(): Promise<AxeResults> } };
-    return here.run();
-  });
-  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
-}
 
 async function toSources(on: Page): Promise<void> {
   await on.goto(`${app.served.origin}/#/sources`);

@@ -2,10 +2,10 @@ import { advise } from '../../cloth/advice.ts';
 import { practice } from '../../cloth/source.ts';
 import { add, type Length, nm, times, zero } from '../../length/length.ts';
 import { standsForBoth } from '../../outfit/chains.ts';
+import { lower } from '../../outfit/lower.ts';
 import type { Chain, EdgeRef } from '../../outfit/outfit.ts';
 import { edgeLengths } from '../../shape/measure.ts';
 import type { MarkSet } from '../card-types.ts';
-import { lower } from '../expand/made.ts';
 import type { MarksFound, WorkOf } from './marks.ts';
 import { type CardSubject, item, onSide, sidesOf } from './subject.ts';
 

@@ -1,6 +1,6 @@
 import { type Looked, lookUp } from '../../outfit/chains.ts';
+import { lower } from '../../outfit/lower.ts';
 import type { Cloth, Garment, Join, Outfit, Piece, Work } from '../../outfit/outfit.ts';
-import { lower } from '../expand/made.ts';
 import type { Step } from '../step.ts';
 
 /** A step together with what it is about, looked up for its card. */

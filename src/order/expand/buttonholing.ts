@@ -1,5 +1,6 @@
+import { lower } from '../../outfit/lower.ts';
 import type { Cloth, Piece, Work } from '../../outfit/outfit.ts';
-import { type Action, lower, the } from './made.ts';
+import { type Action, the } from './made.ts';
 import { atMachine, byHand } from './stations.ts';
 
 /** Steps of a row of buttonholes and its buttons: sample, holes, slits, buttons marked through them. */

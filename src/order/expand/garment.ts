@@ -1,20 +1,11 @@
 import { practice, published } from '../../cloth/source.ts';
 import { lookUp } from '../../outfit/chains.ts';
+import { lower } from '../../outfit/lower.ts';
 import type { Cloth, Garment, Outfit, Piece } from '../../outfit/outfit.ts';
 import { pointer } from '../../outfit/problem.ts';
 import type { Constraint, StepId } from '../step.ts';
 import { aboutJoin, actionsOfJoin } from './joins.ts';
-import {
-  type Action,
-  inTurn,
-  listed,
-  lower,
-  type Made,
-  type MarkMade,
-  type Subject,
-  stepOf,
-  the,
-} from './made.ts';
+import { type Action, inTurn, listed, type Made, type MarkMade, type Subject, stepOf, the } from './made.ts';
 import { aboutWork, actionsOf } from './works.ts';
 
 const marksFirst = published('Fitting Dresses', '1946', 'US Dept of Agriculture, part 2');

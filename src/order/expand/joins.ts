@@ -1,8 +1,9 @@
 import { memory, published } from '../../cloth/source.ts';
 import { writeLength } from '../../length/writing.ts';
 import { edgeName, type Looked, piecesOf, timesOf } from '../../outfit/chains.ts';
+import { lower } from '../../outfit/lower.ts';
 import type { Cloth, Join, Outfit } from '../../outfit/outfit.ts';
-import { type About, type Action, listed, lower } from './made.ts';
+import { type About, type Action, listed } from './made.ts';
 import { atMachine, basting, byHand, stretches, stretchTool } from './stations.ts';
 
 const interlining = published('The New Dressmaker', '1921', 'Butterick Publishing Co., p. 45');

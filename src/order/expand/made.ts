@@ -1,6 +1,7 @@
 import type { Source } from '../../cloth/source.ts';
 import { practice } from '../../cloth/source.ts';
 import type { Looked } from '../../outfit/chains.ts';
+import { lower } from '../../outfit/lower.ts';
 import type { Cloth, Garment, Marker, Outfit, Piece } from '../../outfit/outfit.ts';
 import type { Constraint, MarkKiller, SetUp, Station, Step, StepId } from '../step.ts';
 
@@ -123,9 +124,6 @@ export const stepOf = (subject: Subject, ...actions: readonly string[]): StepId 
 /** `each centre front` for a pair, `the back` for one. */
 export const the = (piece: Piece): string =>
   piece.cut === 'pair' ? `each ${lower(piece.name)}` : `the ${lower(piece.name)}`;
-
-/** With a small first letter, as inside a sentence. */
-export const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** `a, b and c`. */
 export const listed = (words: readonly string[]): string =>

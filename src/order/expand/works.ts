@@ -1,8 +1,9 @@
 import type { Looked } from '../../outfit/chains.ts';
 import { edgeName, timesOf } from '../../outfit/chains.ts';
+import { lower } from '../../outfit/lower.ts';
 import type { Cloth, Piece, Work } from '../../outfit/outfit.ts';
 import { holeActions } from './buttonholing.ts';
-import { type About, type Action, lower, the } from './made.ts';
+import { type About, type Action, the } from './made.ts';
 import { atMachine, basting, byHand, stretches, stretchTool } from './stations.ts';
 import { crossedActions, tuckActions } from './tucking.ts';
 

@@ -1,6 +1,7 @@
 import { practice } from '../../cloth/source.ts';
+import { lower } from '../../outfit/lower.ts';
 import type { Marker } from '../../outfit/outfit.ts';
-import { lower, type Made, type MarkMade } from '../expand/made.ts';
+import type { Made, MarkMade } from '../expand/made.ts';
 import type { MarkConcern } from '../running-types.ts';
 import type { Constraint, MarkKiller, Step, StepId } from '../step.ts';
 import type { Web } from '../web.ts';

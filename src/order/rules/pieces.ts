@@ -1,8 +1,9 @@
 import { memory, practice, published } from '../../cloth/source.ts';
 import { piecesOf } from '../../outfit/chains.ts';
+import { lower } from '../../outfit/lower.ts';
 import type { Work } from '../../outfit/outfit.ts';
 import { cuttingOf, outlineOf } from '../expand/garment.ts';
-import { lower, type Made, type Subject } from '../expand/made.ts';
+import type { Made, Subject } from '../expand/made.ts';
 import { kindOf } from '../kinds.ts';
 import type { Found, Rule } from './rule.ts';
 

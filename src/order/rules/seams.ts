@@ -1,8 +1,9 @@
 import { practice, published } from '../../cloth/source.ts';
 import { crossings, edgeName, piecesOf } from '../../outfit/chains.ts';
+import { lower } from '../../outfit/lower.ts';
 import type { Chain, Join } from '../../outfit/outfit.ts';
 import { bundles } from '../bundles.ts';
-import { lower, type Made, stepOf } from '../expand/made.ts';
+import { type Made, stepOf } from '../expand/made.ts';
 import { kindOf } from '../kinds.ts';
 import type { StepId } from '../step.ts';
 import { closingJoins } from '../tubes.ts';

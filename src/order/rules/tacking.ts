@@ -1,5 +1,6 @@
 import { practice } from '../../cloth/source.ts';
-import { lower, type Made, type Subject } from '../expand/made.ts';
+import { lower } from '../../outfit/lower.ts';
+import type { Made, Subject } from '../expand/made.ts';
 import { kindOf } from '../kinds.ts';
 import type { Constraint, StepId } from '../step.ts';
 import type { Web } from '../web.ts';

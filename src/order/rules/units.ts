@@ -1,7 +1,8 @@
 import { practice, published } from '../../cloth/source.ts';
 import { edgeName, piecesOf } from '../../outfit/chains.ts';
+import { lower } from '../../outfit/lower.ts';
 import type { Join } from '../../outfit/outfit.ts';
-import { lower, type Made, stepOf } from '../expand/made.ts';
+import { type Made, stepOf } from '../expand/made.ts';
 import { kindOf } from '../kinds.ts';
 import type { Rule } from './rule.ts';
 

@@ -1,8 +1,7 @@
 import { bad, good, type Result } from '../../length/result.ts';
-import { spell } from '../chains.ts';
+import { readEdge, spell } from '../chains.ts';
 import type { Garment, Join, Outfit, UnitUse } from '../outfit.ts';
 import { unitCalled } from '../units/all.ts';
-import { readEdge } from '../units/place.ts';
 import type { Built } from '../units/unit.ts';
 import { faultsIn } from './faults-in.ts';
 import type { UnitFault } from './units.ts';

@@ -1,8 +1,7 @@
 import { bad, good, type Result } from '../../length/result.ts';
-import { spell } from '../chains.ts';
+import { readEdge, spell } from '../chains.ts';
 import type { EdgeRef, Garment, Gate, Join, Outfit, Piece, UnitUse, Work } from '../outfit.ts';
 import type { Problem } from '../problem.ts';
-import { readEdge } from '../units/place.ts';
 import { fall } from './fall.ts';
 import type { Fallen } from './fallen.ts';
 import { problemsIn } from './faults-in.ts';

@@ -1,4 +1,5 @@
 import { edgeName, lookUp } from '../chains.ts';
+import { lower } from '../lower.ts';
 import type { Chain, EdgeRef, Garment } from '../outfit.ts';
 import { findPlace, freeEdges } from '../units/place.ts';
 import type { PlaceAsked, Unit } from '../units/unit.ts';
@@ -30,8 +31,6 @@ const inWords = (names: readonly string[]): string => {
   const last = distinct.pop() ?? '';
   return distinct.length > 0 ? `${distinct.join(', ')} and ${last}` : last;
 };
-
-const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 
 /** `Front and back, neck, both sides`. */
 function sayRun(garment: Garment, run: Chain): string {

@@ -3,6 +3,7 @@ import { refusal } from '../../cloth/refusal.ts';
 import { practice } from '../../cloth/source.ts';
 import { inBothRules } from '../../length/both-rules.ts';
 import { bad, good } from '../../length/result.ts';
+import { lower } from '../lower.ts';
 import type { OwnStep } from '../outfit.ts';
 import { asked, usually } from './length-field.ts';
 import { ovalOutline } from './oval-outline.ts';
@@ -11,7 +12,7 @@ import { eachOf } from './runs.ts';
 import { sizesFit } from './sizes-fit.ts';
 import type { SketchLine } from './sketch.ts';
 import { curve, line } from './sketch-lines.ts';
-import { edgeOf, small } from './sleeve-made.ts';
+import { edgeOf } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
 /** How the backing goes when the stitching is done. */
@@ -158,7 +159,7 @@ export const appliqueOnMesh = unit({
       pieces: [
         pieceOf({
           id: id(),
-          name: `Motif of the ${small(name)}`,
+          name: `Motif of the ${lower(name)}`,
           cloth: cloth.main.id,
           cut: piece.cut === 'pair' ? 'pair' : 'one',
           allowance: spare,
@@ -179,7 +180,7 @@ export const appliqueOnMesh = unit({
       ],
       advice: [
         advise(
-          `Cut ${all} motifs${sides === 2 ? `, ${motifs} of them turned over` : ''}, and try the ${small(name)} on a scrap of the same mesh and backing first.`,
+          `Cut ${all} motifs${sides === 2 ? `, ${motifs} of them turned over` : ''}, and try the ${lower(name)} on a scrap of the same mesh and backing first.`,
           practice,
         ),
       ],

@@ -7,13 +7,13 @@ import { mm, times } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { flattenOutline } from '../../shape/flatten.ts';
 import { boundingBox } from '../../shape/measure.ts';
+import { lower } from '../lower.ts';
 import type { Work } from '../outfit.ts';
 import { latticeOf } from '../piece-lattice.ts';
 import { asked, usually } from './length-field.ts';
 import { sizesFit } from './sizes-fit.ts';
 import type { SketchLine } from './sketch.ts';
 import { line } from './sketch-lines.ts';
-import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
 /** Angle from the level that the proposed spacing is reckoned for. */
@@ -174,7 +174,7 @@ export const beadedLattice = unit({
     const { alongLines, inClusters, toBuy, thread, assumed } = counted.value;
     const number = (n: number): string => String(n * both).replace(/\B(?=(\d{3})+$)/g, ' ');
     const clusters = inClusters === 0 ? '' : `, and ${number(inClusters)} at the crossings`;
-    const say = `${number(alongLines)} ${small(called)} along the lines${clusters}, on ${both === 2 ? 'both sides of ' : ''}the ${small(piece.name)}; ${inMetres(thread * both)} of thread.`;
+    const say = `${number(alongLines)} ${lower(called)} along the lines${clusters}, on ${both === 2 ? 'both sides of ' : ''}the ${lower(piece.name)}; ${inMetres(thread * both)} of thread.`;
     return good({
       works: [work],
       advice: [

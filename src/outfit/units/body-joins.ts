@@ -1,17 +1,17 @@
 import { type Refusal, refusal } from '../../cloth/refusal.ts';
 import type { Length } from '../../length/length.ts';
 import { piecesOf } from '../chains.ts';
+import { lower } from '../lower.ts';
 import type { Chain, Garment, Gate, Join, Piece, Work } from '../outfit.ts';
 import { fromNeck } from './body-sheet.ts';
 import { gateOf, joinOf } from './parts.ts';
-import { small } from './sleeve-made.ts';
 import type { EdgesPlaced, PlaceAsked } from './unit.ts';
 
 /** The curved neck of a piece is stayed before it is handled. */
 export const neckStay = (piece: Pick<Piece, 'id' | 'name'>): Work => ({
   kind: 'stay-stitch',
   id: `${piece.id}-neck-stay`,
-  name: `Neck stay of the ${small(piece.name)}`,
+  name: `Neck stay of the ${lower(piece.name)}`,
   on: piece.id,
   edge: 'neck',
 });
@@ -37,7 +37,7 @@ export function notTheFront(at: {
     if (apart)
       return refusal(
         `at.${place}`,
-        `The ${small(apart.name)} is made up by itself, so the back is not sewn to it.`,
+        `The ${lower(apart.name)} is made up by itself, so the back is not sewn to it.`,
         'Choose the front alone.',
       );
   }
@@ -94,7 +94,7 @@ export function joinedToFront(told: {
     gates: [
       gateOf({
         id: id('try'),
-        name: `The ${small(garment.name)}, basted at the sides`,
+        name: `The ${lower(garment.name)}, basted at the sides`,
         after: [...inFront.map((join) => join.id), ...within, id('shoulder-seam'), id('side-seam')],
         checks: BODY_CHECKS,
       }),

@@ -6,6 +6,7 @@ import { BAND_EASE } from '../../cloth/sleeve-room.ts';
 import { geometry, practice } from '../../cloth/source.ts';
 import { nm, times } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
+import { lower } from '../lower.ts';
 import type { Chain, Garment, Work } from '../outfit.ts';
 import { cuffOutline } from './cuff-outline.ts';
 import { gathersInto } from './gathers-into.ts';
@@ -15,7 +16,7 @@ import { puffedSleeve } from './puffed-sleeve.ts';
 import { runOf } from './runs.ts';
 import { sizesFit } from './sizes-fit.ts';
 import { curve, line } from './sketch-lines.ts';
-import { edgeOf, small } from './sleeve-made.ts';
+import { edgeOf } from './sleeve-made.ts';
 import { turnedUp } from './turned-up.ts';
 import { unit } from './unit.ts';
 
@@ -112,7 +113,7 @@ export const buttonedCuff = unit({
     const layer = (part: string, which: string) =>
       pieceOf({
         id: id(part),
-        name: `${which} ${small(name)}`,
+        name: `${which} ${lower(name)}`,
         cloth: cloth.main.id,
         cut: run.cut,
         unit: id(),
@@ -130,7 +131,7 @@ export const buttonedCuff = unit({
             {
               kind: 'interfacing',
               id: id('stiffening'),
-              name: `Stiffening of the ${small(name)}`,
+              name: `Stiffening of the ${lower(name)}`,
               on: outer,
               material: stiffening === 'sewn' ? 'Organza' : 'Light woven fusible',
               ...(stiffening === 'fused' && {
@@ -148,7 +149,7 @@ export const buttonedCuff = unit({
         {
           kind: 'press-edge',
           id: id('turning'),
-          name: `Turning of the ${small(name)}`,
+          name: `Turning of the ${lower(name)}`,
           on: inner,
           edge: 'upper',
           turn: allowance,
@@ -156,7 +157,7 @@ export const buttonedCuff = unit({
         {
           kind: 'buttonholes',
           id: id('buttons'),
-          name: `Buttons of the ${small(name)}`,
+          name: `Buttons of the ${lower(name)}`,
           on: outer,
           through: [inner],
           along: 'front-end',
@@ -173,7 +174,7 @@ export const buttonedCuff = unit({
       joins: [
         joinOf({
           id: id('layers'),
-          name: `Layers seam of the ${small(name)}`,
+          name: `Layers seam of the ${lower(name)}`,
           this: sewn(outer),
           to: sewn(inner),
           seam: 'turned',

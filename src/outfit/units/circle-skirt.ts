@@ -3,12 +3,12 @@ import { add, type Length, zero } from '../../length/length.ts';
 import { good } from '../../length/result.ts';
 import { pointOf } from '../../shape/flatten.ts';
 import type { Outline, Point, Segment } from '../../shape/outline.ts';
+import { lower } from '../lower.ts';
 import type { Work } from '../outfit.ts';
 import { straight } from './rectangle.ts';
 import { bend } from './sketch.ts';
 import { skirtOf } from './skirt.ts';
 import { BODICE_PLACE, SKIRT, SKIRT_USUAL, skirtFigures } from './skirt-figures.ts';
-import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
 /** A place on a circle round the datum, so many radians round from straight down. */
@@ -104,7 +104,7 @@ export const circleSkirt = unit({
       (piece): Work => ({
         kind: 'stay-stitch',
         id: `${piece.id}-waist-stay`,
-        name: `Waist stay of the ${small(piece.name)}`,
+        name: `Waist stay of the ${lower(piece.name)}`,
         on: piece.id,
         edge: 'waist',
       }),

@@ -3,13 +3,13 @@ import { refusal } from '../../cloth/refusal.ts';
 import { geometry } from '../../cloth/source.ts';
 import { add, subtract, times } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
+import { lower } from '../lower.ts';
 import { endsOf } from './body-sheet.ts';
 import { both, torso } from './body-sketch.ts';
 import { asked, usually } from './length-field.ts';
 import { stepOf } from './parts.ts';
 import { chainLength } from './place.ts';
 import { eachOf } from './runs.ts';
-import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
 /** Folds that are stitched to a point, so that flat cloth goes round the body. */
@@ -97,7 +97,7 @@ export const darts = unit({
           when: 'flat',
           steps: [
             stepOf(
-              `Mark on ${each} the middle of ${many ? 'the darts' : 'the dart'} ${spots.join(', ')} along the ${small(ref.edge).replaceAll('-', ' ')} from its ${beside.replaceAll('-', ' ')} end, ${written(width)} wide there, and ${many ? 'their points' : 'its point'} ${written(length)} into the piece`,
+              `Mark on ${each} the middle of ${many ? 'the darts' : 'the dart'} ${spots.join(', ')} along the ${lower(ref.edge).replaceAll('-', ' ')} from its ${beside.replaceAll('-', ' ')} end, ${written(width)} wide there, and ${many ? 'their points' : 'its point'} ${written(length)} into the piece`,
               'mark',
               4 * count,
             ),

@@ -4,15 +4,16 @@ import { geometry, practice } from '../../cloth/source.ts';
 import { inches, type Length, shortest } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
 import { crossings, edgeName, lookUp } from '../chains.ts';
+import { lower } from '../lower.ts';
 import type { EdgeRef, Join, Piece } from '../outfit.ts';
+import { looseEdges } from '../raw-edges.ts';
 import { facingOutline } from './facing-outline.ts';
 import { asked, usually } from './length-field.ts';
-import { looseEdges } from './loose-edges.ts';
 import { joinOf, pieceOf, stepOf } from './parts.ts';
 import { chainLength } from './place.ts';
 import { runOf } from './runs.ts';
 import { bend } from './sketch.ts';
-import { edgeOf, small } from './sleeve-made.ts';
+import { edgeOf } from './sleeve-made.ts';
 import { STIFFENING, stiffeningOf } from './stiffening.ts';
 import { turnedUp } from './turned-up.ts';
 import { unit } from './unit.ts';
@@ -97,7 +98,7 @@ export const facing = unit({
       pieces.push(
         pieceOf({
           id: idOf(faced.id),
-          name: `${faced.name} ${small(name)}`,
+          name: `${faced.name} ${lower(name)}`,
           cloth: cloth.main.id,
           cut: faced.cut === 'fold' && !folded ? 'pair' : faced.cut,
           unit: id(),
@@ -129,7 +130,7 @@ export const facing = unit({
           return bad(
             refusal(
               'width',
-              `It is wider than the ${small(under.name)} is long.`,
+              `It is wider than the ${lower(under.name)} is long.`,
               'Write a narrower facing.',
             ),
           );
@@ -137,7 +138,7 @@ export const facing = unit({
           under.id,
           joinOf({
             id: id(under.id),
-            name: `${under.name} of the ${small(name)}`,
+            name: `${under.name} of the ${lower(name)}`,
             this: [edgeOf(idOf(from.piece), here)],
             to: [{ ...edgeOf(idOf(to.piece), there), other: from.other !== to.other }],
             depth: allowance,
@@ -159,26 +160,26 @@ export const facing = unit({
         {
           kind: 'own',
           id: id('outer'),
-          name: `Free edge of the ${small(name)}`,
+          name: `Free edge of the ${lower(name)}`,
           on: first.id,
           with: rest,
           when: 'flat',
           finishes: free,
-          steps: [stepOf(`Overlock the free edges of the ${small(name)}`, 'overlocker', 6)],
+          steps: [stepOf(`Overlock the free edges of the ${lower(name)}`, 'overlocker', 6)],
         },
         {
           kind: 'own',
           id: id('understitching'),
-          name: `Understitching of the ${small(name)}`,
+          name: `Understitching of the ${lower(name)}`,
           on: first.id,
           with: rest,
           when: 'late',
           steps: [
-            stepOf(`Stitch the ${small(name)} to its seam allowances, close beside the seam`, 'machine', 8),
-            stepOf(`Press the ${small(name)} to the inside, the seam just out of sight`, 'iron', 4),
-            stepOf(`Tack the free edge of the ${small(name)} to the seams it crosses, by hand`, 'hand', 10),
+            stepOf(`Stitch the ${lower(name)} to its seam allowances, close beside the seam`, 'machine', 8),
+            stepOf(`Press the ${lower(name)} to the inside, the seam just out of sight`, 'iron', 4),
+            stepOf(`Tack the free edge of the ${lower(name)} to the seams it crosses, by hand`, 'hand', 10),
             ...(ended
-              ? [stepOf(`Turn the ends of the ${small(name)} in and sew them down by hand`, 'hand', 6)]
+              ? [stepOf(`Turn the ends of the ${lower(name)} in and sew them down by hand`, 'hand', 6)]
               : []),
           ],
         },

@@ -1,12 +1,12 @@
 import { refusal } from '../../cloth/refusal.ts';
 import { times } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
+import { lower } from '../lower.ts';
 import type { Work } from '../outfit.ts';
 import { rectangle } from './rectangle.ts';
 import { bend, wave } from './sketch.ts';
 import { skirtOf } from './skirt.ts';
 import { BODICE_PLACE, SKIRT, SKIRT_USUAL, skirtFigures } from './skirt-figures.ts';
-import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
 /** A skirt of straight cloth gathered to the waist. */
@@ -69,7 +69,7 @@ export const gatheredSkirt = unit({
             (piece): Work => ({
               kind: 'gather',
               id: `${piece.id}-gathers`,
-              name: `Gathers of the ${small(piece.name)}`,
+              name: `Gathers of the ${lower(piece.name)}`,
               on: piece.id,
               edge: 'waist',
               fullness,

@@ -1,6 +1,6 @@
+import { lower } from '../lower.ts';
 import type { Chain, Garment, Work } from '../outfit.ts';
 import { isGathered } from './runs.ts';
-import { small } from './sleeve-made.ts';
 
 /** Less than this many times its place an edge is eased in, not gathered. */
 const EASED = 1.03;
@@ -26,7 +26,7 @@ export const gathersInto = (
         .map(({ piece, edge }, i) => ({
           kind: 'gather',
           id: id(i === 0 ? 'gathers' : `gathers-${i + 1}`),
-          name: `Gathers into the ${small(name)}`,
+          name: `Gathers into the ${lower(name)}`,
           on: piece,
           edge,
           fullness,

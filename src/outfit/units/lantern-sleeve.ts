@@ -6,13 +6,14 @@ import { geometry, practice } from '../../cloth/source.ts';
 import { add, nm, times, zero } from '../../length/length.ts';
 import { bad, good, type Result } from '../../length/result.ts';
 import type { Outline, Point, Segment } from '../../shape/outline.ts';
+import { lower as small } from '../lower.ts';
 import { asked, usually } from './length-field.ts';
 import { joinOf, pieceOf } from './parts.ts';
 import { point, straight } from './rectangle.ts';
 import { sizesFit } from './sizes-fit.ts';
 import { curve, line } from './sketch-lines.ts';
 import { ARMHOLE, HELD_BY, SETTING, SLEEVE_USUAL } from './sleeve-fields.ts';
-import { easeWork, edgeOf, sleeveParts, small } from './sleeve-made.ts';
+import { easeWork, edgeOf, sleeveParts } from './sleeve-made.ts';
 import { capFor, setInto, shoulderMark, underArm } from './sleeve-shape.ts';
 import { unit } from './unit.ts';
 

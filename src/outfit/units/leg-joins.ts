@@ -1,9 +1,10 @@
 import { elasticCut } from '../../cloth/elastic.ts';
 import type { Length } from '../../length/length.ts';
+import { lower } from '../lower.ts';
 import type { Chain, EdgeRef, Join, Piece, Work } from '../outfit.ts';
 import { joinOf } from './parts.ts';
 import { mate } from './runs.ts';
-import { aboveOpening, casingFor, edgeOf, openingWork, small } from './sleeve-made.ts';
+import { aboveOpening, casingFor, edgeOf, openingWork } from './sleeve-made.ts';
 
 /** How a leg ends, above and below. */
 export interface LegEnds {
@@ -38,7 +39,7 @@ export const legWorks = (
         openingWork({
           id,
           on: last.id,
-          of: small(last.name),
+          of: lower(last.name),
           edges: 'inner',
           long: slit,
           turned: 'once and stitch them with a narrow zigzag',

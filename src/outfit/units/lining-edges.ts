@@ -2,9 +2,9 @@ import type { Sourced } from '../../cloth/advice.ts';
 import { practice } from '../../cloth/source.ts';
 import { inches, type Length } from '../../length/length.ts';
 import { edgeWords, listWords } from '../edge-words.ts';
+import { lower } from '../lower.ts';
 import type { EdgeRef, Work } from '../outfit.ts';
 import { stepOf } from './parts.ts';
-import { small } from './sleeve-made.ts';
 
 /** The lower edge of a lining hangs this much above that of what it lines. */
 export const LINING_ABOVE_HEM: Sourced<Length> = { value: inches(3, 4), source: practice };
@@ -25,7 +25,7 @@ export function liningEdges(told: {
   readonly written: (length: Length) => string;
 }): readonly Work[] {
   const { id, name, loose, outside, written } = told;
-  const called = small(name);
+  const called = lower(name);
   const of = (
     part: string,
     edges: readonly EdgeRef[],

@@ -1,14 +1,14 @@
 import { refusal } from '../../cloth/refusal.ts';
 import { bad, good } from '../../length/result.ts';
 import { edgeName } from '../chains.ts';
+import { lower } from '../lower.ts';
 import type { Chain, Garment, Join, Piece } from '../outfit.ts';
+import { looseEdges } from '../raw-edges.ts';
 import { usually } from './length-field.ts';
 import { liningEdges } from './lining-edges.ts';
-import { looseEdges } from './loose-edges.ts';
 import { joinOf, pieceOf } from './parts.ts';
 import { runOf } from './runs.ts';
 import { bend } from './sketch.ts';
-import { small } from './sleeve-made.ts';
 import { turnedUp } from './turned-up.ts';
 import { unit } from './unit.ts';
 
@@ -110,7 +110,7 @@ export const lining = unit({
       return bad(
         refusal(
           'at.edges',
-          `The ${small(bare.name)} is not lined.`,
+          `The ${lower(bare.name)} is not lined.`,
           'Line it too, or set the lining in elsewhere.',
         ),
       );
@@ -123,7 +123,7 @@ export const lining = unit({
         ({ stopsAt, ring, closes, worked, ...join }): Join =>
           joinOf({
             id: id(join.id),
-            name: `${join.name} of the ${small(name)}`,
+            name: `${join.name} of the ${lower(name)}`,
             this: copied(join.this),
             to: copied(join.to),
             depth: allowance,
@@ -136,7 +136,7 @@ export const lining = unit({
     const linings = pieces.map(({ grain, cut, marks, outline, ...piece }) =>
       pieceOf({
         id: id(piece.id),
-        name: `${piece.name} ${small(name)}`,
+        name: `${piece.name} ${lower(name)}`,
         cloth: cloth.lining.id,
         cut,
         unit: id(),
@@ -160,7 +160,7 @@ export const lining = unit({
         // What is gathered outside is gathered inside to the same length.
         ...garment.works.flatMap((work) =>
           work.kind === 'gather' && lined.has(work.on)
-            ? [{ ...work, id: id(work.id), name: `${work.name} of the ${small(name)}`, on: id(work.on) }]
+            ? [{ ...work, id: id(work.id), name: `${work.name} of the ${lower(name)}`, on: id(work.on) }]
             : [],
         ),
         ...edges,

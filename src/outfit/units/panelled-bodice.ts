@@ -2,6 +2,7 @@ import type { Refusal } from '../../cloth/refusal.ts';
 import { refusal } from '../../cloth/refusal.ts';
 import { zero } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
+import { lower } from '../lower.ts';
 import { ALLOWANCE, HALF_BODY, HALF_BODY_USUAL, LAP } from './body-fields.ts';
 import { bodyFigures, FITTED_BODY } from './body-figures.ts';
 import { BODY_CHECKS } from './body-joins.ts';
@@ -10,7 +11,6 @@ import { asked, perhaps, usually } from './length-field.ts';
 import { PANELLED, panelled } from './panelled.ts';
 import { gateOf, joinOf } from './parts.ts';
 import { bend } from './sketch.ts';
-import { small } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
 const { across, hem, ...USUAL } = HALF_BODY_USUAL;
@@ -154,7 +154,7 @@ export const panelledBodice = unit({
       gates: [
         gateOf({
           id: id('try'),
-          name: `The ${small(garment.name)}, basted at the sides`,
+          name: `The ${lower(garment.name)}, basted at the sides`,
           after: [over.id, id('side-seam')],
           checks: [...BODY_CHECKS.slice(0, 6), 'The panel seams run straight over the shoulders'],
         }),

@@ -1,17 +1,11 @@
 import { add, type Length } from '../../length/length.ts';
 import { bad, good, type Result } from '../../length/result.ts';
 import { edgeLengths } from '../../shape/measure.ts';
-import { crossings, edgeName, FOLD, lookUp, spell } from '../chains.ts';
+import { crossings, edgeName, lookUp, readEdge, spell } from '../chains.ts';
 import type { Chain, EdgeRef, Garment, Piece } from '../outfit.ts';
+import { looseEdges, takenEdges } from '../raw-edges.ts';
 import { nearest } from '../suggest.ts';
 import type { PlaceAsked, Placed } from './unit.ts';
-
-/** An edge as a file spells it, read: `other:front.neck`. */
-export function readEdge(written: string): EdgeRef {
-  const other = written.startsWith('other:');
-  const [piece = '', edge = ''] = written.slice(other ? 6 : 0).split('.');
-  return { piece, edge, other };
-}
 
 /** Along the finished seam line, all edges of a chain together; an edge that is not there counts nothing. */
 export function chainLength(garment: Garment, chain: Chain): Length {
@@ -88,23 +82,5 @@ export function saidEdge(garment: Garment, ref: EdgeRef): string {
 }
 
 /** Edges of a garment that no seam, no hem and no step of the maker’s own has taken yet, and no fold: where something can still be put on. */
-export function freeEdges(garment: Garment): readonly EdgeRef[] {
-  const taken = new Set<string>();
-  for (const join of garment.joins) {
-    for (const ref of [...join.this, ...join.to, ...join.catches.map((c) => c.trim)])
-      taken.add(edgeName(ref));
-    if (join.cover) taken.add(edgeName(join.cover));
-  }
-  for (const work of garment.works) {
-    if ('along' in work && typeof work.along !== 'string')
-      for (const ref of work.along) taken.add(edgeName(ref));
-    if (work.kind === 'folded-band' || work.kind === 'bind-edge' || work.kind === 'press-edge')
-      taken.add(`${work.on}.${work.edge}`);
-    if (work.kind === 'own') for (const ref of work.finishes ?? []) taken.add(edgeName(ref));
-  }
-  return garment.pieces.flatMap((piece) =>
-    piece.outline.edges
-      .filter((edge) => edge.name !== FOLD && !taken.has(`${piece.id}.${edge.name}`))
-      .map((edge) => ({ piece: piece.id, edge: edge.name, other: false })),
-  );
-}
+export const freeEdges = (garment: Garment): readonly EdgeRef[] =>
+  looseEdges(garment.pieces, takenEdges(garment));

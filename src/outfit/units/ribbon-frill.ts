@@ -4,6 +4,7 @@ import { practice } from '../../cloth/source.ts';
 import { inBothRules } from '../../length/both-rules.ts';
 import { add, longer, times } from '../../length/length.ts';
 import { bad, good } from '../../length/result.ts';
+import { lower } from '../lower.ts';
 import { asked, usually } from './length-field.ts';
 import { joinOf, pieceOf, stepOf } from './parts.ts';
 import { chainLength } from './place.ts';
@@ -13,7 +14,7 @@ import { fullnessFits, sizesFit } from './sizes-fit.ts';
 import { wave } from './sketch.ts';
 import { curve } from './sketch-lines.ts';
 import { timesField } from './sleeve-fields.ts';
-import { casingFor, edgeOf, gatherOf, small } from './sleeve-made.ts';
+import { casingFor, edgeOf, gatherOf } from './sleeve-made.ts';
 import { unit } from './unit.ts';
 
 /** A frill laid over a seam, with a ribbon in a channel that can be drawn up and tied. */
@@ -85,7 +86,7 @@ export const ribbonFrill = unit({
         {
           kind: 'own',
           id: id('channel'),
-          name: `Channel of the ${small(name)}`,
+          name: `Channel of the ${lower(name)}`,
           on: id(),
           with: [],
           when: 'flat',
@@ -104,7 +105,7 @@ export const ribbonFrill = unit({
         {
           kind: 'ribbon',
           id: id('ribbon'),
-          name: `Ribbon of the ${small(name)}`,
+          name: `Ribbon of the ${lower(name)}`,
           on: id(),
           ribbon: add(run.length, times(tie, 2)),
           where: 'the channel',

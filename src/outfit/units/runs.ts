@@ -1,5 +1,6 @@
 import type { Length } from '../../length/length.ts';
 import { crossings, FOLD, type Looked, lookUp, timesOf } from '../chains.ts';
+import { lower } from '../lower.ts';
 import type { Chain, EdgeRef, Garment } from '../outfit.ts';
 import { sewnLength } from './sewn-length.ts';
 
@@ -59,4 +60,4 @@ export const isGathered = (garment: Garment, chain: Chain): boolean =>
 
 /** `each sleeve frill` for a left and a right, `the hem frill` for one. */
 export const eachOf = (cut: 'one' | 'pair' | 'fold', name: string): string =>
-  `${cut === 'pair' ? 'each' : 'the'} ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  `${cut === 'pair' ? 'each' : 'the'} ${lower(name)}`;

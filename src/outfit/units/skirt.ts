@@ -6,10 +6,11 @@ import { bad, good, type Result } from '../../length/result.ts';
 import { flattenOutline } from '../../shape/flatten.ts';
 import { boundingBox } from '../../shape/measure.ts';
 import type { Outline } from '../../shape/outline.ts';
+import { lower } from '../lower.ts';
 import type { Chain, Cloth, Garment, Piece } from '../outfit.ts';
 import { gateOf, joinOf, pieceOf, stepOf } from './parts.ts';
 import { eachOf, mate, runOf } from './runs.ts';
-import { edgeOf, small } from './sleeve-made.ts';
+import { edgeOf } from './sleeve-made.ts';
 import { turnedUp } from './turned-up.ts';
 import type { EdgesPlaced, Parts } from './unit.ts';
 
@@ -65,7 +66,7 @@ export function skirtOf(
   const joins = [
     joinOf({
       id: id('side-seam'),
-      name: `Side seam of the ${small(name)}`,
+      name: `Side seam of the ${lower(name)}`,
       this: [edgeOf(front.id, 'side')],
       to: [edgeOf(back.id, 'side')],
       closes: opens === 'closed',
@@ -78,7 +79,7 @@ export function skirtOf(
     joins.push(
       joinOf({
         id: id('centre-seam'),
-        name: `Centre back seam of the ${small(name)}`,
+        name: `Centre back seam of the ${lower(name)}`,
         this: [centre],
         to: [mate(centre)],
         closes: true,
@@ -105,7 +106,7 @@ export function skirtOf(
     joins.push(
       joinOf({
         id: id('waist-seam'),
-        name: `Waist seam of the ${small(name)}`,
+        name: `Waist seam of the ${lower(name)}`,
         this: [...half, ...half.toReversed().map(mate)],
         to: run.chain,
         ring: run.ring,
@@ -124,7 +125,7 @@ export function skirtOf(
             {
               kind: 'own',
               id: id('opening'),
-              name: `Opening of the ${small(name)}`,
+              name: `Opening of the ${lower(name)}`,
               on: back.id,
               with: [],
               when: 'flat',
@@ -145,7 +146,7 @@ export function skirtOf(
         ? [
             gateOf({
               id: id('try'),
-              name: `The ${small(name)}, basted`,
+              name: `The ${lower(name)}, basted`,
               after: [...new Set([id('side-seam'), closedBy])],
               checks: CHECKS,
             }),
@@ -155,7 +156,7 @@ export function skirtOf(
       ...(wide > cloth.width
         ? [
             advise(
-              `A panel is ${told.written(wide)} wide with its allowances, wider than the ${small(cloth.name)}: turn it, or join breadths before cutting.`,
+              `A panel is ${told.written(wide)} wide with its allowances, wider than the ${lower(cloth.name)}: turn it, or join breadths before cutting.`,
               geometry,
             ),
           ]

@@ -1,8 +1,9 @@
 import { type Length, times } from '../../length/length.ts';
+import { lower } from '../lower.ts';
 import type { Join, Piece, Work } from '../outfit.ts';
 import { joinOf, pieceOf, stepOf } from './parts.ts';
 import { rectangle } from './rectangle.ts';
-import { edgeOf, type SleeveMade, small } from './sleeve-made.ts';
+import { edgeOf, type SleeveMade } from './sleeve-made.ts';
 
 /** A band that the lower edge is gathered to: sewn on flat, closed with the sleeve, folded and sewn down inside. */
 export function sleeveBand(told: {
@@ -15,7 +16,7 @@ export function sleeveBand(told: {
   readonly allowance: Length;
 }): { readonly piece: Piece; readonly works: readonly Work[]; readonly join: Join } {
   const { id, name, round, deep, cloth, allowance } = told;
-  const called = `band of the ${small(name)}`;
+  const called = `band of the ${lower(name)}`;
   const piece: Piece = pieceOf({
     id: id('band'),
     name: `${name} band`,
@@ -45,7 +46,7 @@ export function sleeveBand(told: {
   ];
   const join = joinOf({
     id: id('band-seam'),
-    name: `Band seam of the ${small(name)}`,
+    name: `Band seam of the ${lower(name)}`,
     this: [edgeOf(id(), 'lower')],
     to: [edgeOf(piece.id, 'upper')],
     depth: allowance,

@@ -4,6 +4,7 @@ import { practice } from '../../cloth/source.ts';
 import { reduced, reductions } from '../../cloth/stretch.ts';
 import { inBothRules } from '../../length/both-rules.ts';
 import { bad, good } from '../../length/result.ts';
+import { lower } from '../lower.ts';
 import { gathersInto } from './gathers-into.ts';
 import { asked, usually } from './length-field.ts';
 import { gateOf, joinOf, pieceOf } from './parts.ts';
@@ -12,7 +13,7 @@ import { runOf } from './runs.ts';
 import { sizesFit } from './sizes-fit.ts';
 import type { SketchLine } from './sketch.ts';
 import { curve, line } from './sketch-lines.ts';
-import { casingFor, edgeOf, small } from './sleeve-made.ts';
+import { casingFor, edgeOf } from './sleeve-made.ts';
 import { gaugeOf } from './stretch-gauge.ts';
 import { turnedUp } from './turned-up.ts';
 import { unit } from './unit.ts';
@@ -94,7 +95,7 @@ export const sleeveHeadStretch = unit({
         {
           kind: 'casing',
           id: id('casing'),
-          name: `Casing of the ${small(name)}`,
+          name: `Casing of the ${lower(name)}`,
           on: id(),
           along: [edgeOf(id(), 'upper')],
           ring: true,

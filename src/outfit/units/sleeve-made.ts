@@ -2,6 +2,7 @@ import { elasticCut } from '../../cloth/elastic.ts';
 import { CASING_ROOM } from '../../cloth/sleeve-room.ts';
 import { inBothRules } from '../../length/both-rules.ts';
 import { add, type Length } from '../../length/length.ts';
+import { lower } from '../lower.ts';
 import type { EdgeRef, Garment, Gate, Join, Work } from '../outfit.ts';
 import { joinOf, stepOf } from './parts.ts';
 import { detachedTry, setInTry } from './sleeve-try.ts';
@@ -9,9 +10,6 @@ import type { EdgesPlaced } from './unit.ts';
 
 /** An edge of a piece on its own side. */
 export const edgeOf = (piece: string, edge: string): EdgeRef => ({ piece, edge, other: false });
-
-/** With a small first letter, as inside a sentence. */
-export const small = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
 
 /** How deep the cloth is turned for an elastic of a width. */
 export const casingFor = (elastic: Length): Length => add(elastic, CASING_ROOM.value);
@@ -95,7 +93,7 @@ function lowerWorks({ id, name, pieces, ends, elastic, body, hem, opening }: Sle
       {
         kind: 'casing',
         id: id('lower-casing'),
-        name: `Lower casing of the ${small(name)}`,
+        name: `Lower casing of the ${lower(name)}`,
         on,
         along,
         ring: true,
@@ -106,7 +104,7 @@ function lowerWorks({ id, name, pieces, ends, elastic, body, hem, opening }: Sle
     ];
   if (ends === 'band' || opening <= 0) return [];
   return [
-    openingWork({ id, on, of: small(name), edges: 'long', long: opening, turned: 'twice and stitch them' }),
+    openingWork({ id, on, of: lower(name), edges: 'long', long: opening, turned: 'twice and stitch them' }),
   ];
 }
 
@@ -118,7 +116,7 @@ export function sleeveParts(made: SleeveMade): {
 } {
   const { id, name, allowance, pieces, top, armhole, setting, held, ends, opening } = made;
   const flat = setting === 'flat' && armhole !== undefined;
-  const called = small(name);
+  const called = lower(name);
   const works: Work[] = [...lowerWorks(made)];
   const joins: Join[] = [];
   if (armhole) {
@@ -173,7 +171,7 @@ export const gatherOf = (
 ): Work => ({
   kind: 'gather',
   id: id(edge === 'lower' ? 'lower-gathers' : 'gathers'),
-  name: `${edge === 'lower' ? 'Lower gathers' : 'Gathers'} of the ${small(name)}`,
+  name: `${edge === 'lower' ? 'Lower gathers' : 'Gathers'} of the ${lower(name)}`,
   on: id(),
   edge,
   fullness,
@@ -189,7 +187,7 @@ export const easeWork = ({ id, name }: Pick<SleeveMade, 'id' | 'name'>, ease: Le
         {
           kind: 'own',
           id: id('ease'),
-          name: `Ease of the ${small(name)}`,
+          name: `Ease of the ${lower(name)}`,
           on: id(),
           with: [],
           when: 'flat',

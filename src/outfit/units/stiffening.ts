@@ -1,6 +1,6 @@
 import { FUSING_DEGREES, FUSING_SECONDS } from '../../cloth/interfacing.ts';
+import { lower } from '../lower.ts';
 import type { Work } from '../outfit.ts';
-import { small } from './sleeve-made.ts';
 
 /** How a layer is stiffened. */
 export const STIFFENING = {
@@ -31,7 +31,7 @@ export const stiffeningOf = (
         {
           kind: 'interfacing',
           id: `${piece.id}-stiffening`,
-          name: `Stiffening of the ${small(piece.name)}`,
+          name: `Stiffening of the ${lower(piece.name)}`,
           on: piece.id,
           material: how === 'sewn' ? 'Sew-in interfacing' : 'Light woven fusible',
           ...(how === 'sewn'

@@ -3,6 +3,7 @@ import { stretchLeg as draft } from '../../cloth/stretch-leg.ts';
 import { legOfTwoCloths } from '../../cloth/stretch-leg-two-cloths.ts';
 import { bad, good } from '../../length/result.ts';
 import type { Outline } from '../../shape/outline.ts';
+import { lower as small } from '../lower.ts';
 import type { Piece } from '../outfit.ts';
 import { legJoins, legWorks } from './leg-joins.ts';
 import { FOOT_FIELDS, LEG_FIELDS, legField, legMeasures, legProposed } from './leg-measures.ts';
@@ -10,7 +11,6 @@ import { usually } from './length-field.ts';
 import { gateOf, pieceOf } from './parts.ts';
 import { sizesFit } from './sizes-fit.ts';
 import { curve, line } from './sketch-lines.ts';
-import { small } from './sleeve-made.ts';
 import { gaugeOf } from './stretch-gauge.ts';
 import { unit } from './unit.ts';
 

@@ -3,9 +3,10 @@ import { HORSEHAIR_LAP, sleeveSupport as supportInside } from '../../cloth/suppo
 import { inBothRules } from '../../length/both-rules.ts';
 import type { Length } from '../../length/length.ts';
 import { good, type Result } from '../../length/result.ts';
+import { lower } from '../lower.ts';
 import { joinOf, pieceOf, stepOf } from './parts.ts';
 import { eachOf } from './runs.ts';
-import { edgeOf, small } from './sleeve-made.ts';
+import { edgeOf } from './sleeve-made.ts';
 import { sleeveOutline } from './sleeve-shape.ts';
 import { type SupportTold, supportCommon } from './support-strip.ts';
 import type { Built } from './unit.ts';
@@ -22,7 +23,7 @@ export function supportInner(
   const { id, name, garment, sleeve, top, bottom, long, rings, allowance } = told;
   const common = supportCommon(told);
   const each = eachOf(sleeve.cut, sleeve.name);
-  const called = small(name);
+  const called = lower(name);
   const beaded = garment.works.some((work) => work.kind === 'lattice-beads' && work.on === sleeve.id);
   const detached = !sleeve.outline.edges.some((edge) => edge.name === 'cap');
   const made = supportInside({ detached, beaded, top, bottom, length: long, allowance, rings });

@@ -5,11 +5,12 @@ import { type Length, nm, subtract, times } from '../../length/length.ts';
 import { bad, good, type Result } from '../../length/result.ts';
 import { edgeLengths } from '../../shape/measure.ts';
 import { nearestOn } from '../../shape/nearest.ts';
+import { lower } from '../lower.ts';
 import type { Garment, Piece } from '../outfit.ts';
 import { pieceOf, stepOf } from './parts.ts';
 import { rectangle } from './rectangle.ts';
 import { eachOf } from './runs.ts';
-import { edgeOf, small } from './sleeve-made.ts';
+import { edgeOf } from './sleeve-made.ts';
 import type { Built } from './unit.ts';
 
 /** What a sleeve measures once its gathers are drawn up; what it does not have is left out. */
@@ -56,7 +57,7 @@ export function supportStrip(
   const { id, name, garment, sleeve, depth, fullness, allowance, marker } = told;
   const common = supportCommon(told);
   const each = eachOf(sleeve.cut, sleeve.name);
-  const called = small(name);
+  const called = lower(name);
   const { cap, capLong } = sizesOf(garment, sleeve);
   if (!cap || !capLong) {
     const cure = 'Choose a set-in sleeve, or an inner sleeve.';

@@ -1,10 +1,10 @@
 import { add, type Length, times, zero } from '../../length/length.ts';
 import type { Outline } from '../../shape/outline.ts';
 import { crossings, lookUp } from '../chains.ts';
+import { lower } from '../lower.ts';
 import type { Chain, Garment, Work } from '../outfit.ts';
 import { stepOf } from './parts.ts';
 import { point, straight } from './rectangle.ts';
-import { small } from './sleeve-made.ts';
 
 /** A waist that closes all round begins at the seam that is left open at its top; nothing where no seam is. */
 export function fromOpening(garment: Garment, chain: Chain): Chain | undefined {
@@ -51,14 +51,14 @@ export const closing = (
     ? {
         kind: 'buttonholes',
         id: id('button'),
-        name: `Button of the ${small(name)}`,
+        name: `Button of the ${lower(name)}`,
         on,
         through: [inner],
         along: 'front-end',
         count: 1,
         first: middle,
         last: middle,
-        from: `the upper edge of the ${small(name)}`,
+        from: `the upper edge of the ${lower(name)}`,
         button: { diameter, thickness },
         direction: 'across',
         top: 'each',
@@ -67,13 +67,13 @@ export const closing = (
     : {
         kind: 'own',
         id: id('hook'),
-        name: `Hook of the ${small(name)}`,
+        name: `Hook of the ${lower(name)}`,
         on,
         with: [inner],
         when: 'late',
         steps: [
           stepOf('Sew a hook inside the end of the overlap, a little back from its edge', 'hand', 5),
-          stepOf(`Lap the ${small(name)} as it is worn and sew the bar where the hook lies`, 'hand', 6),
+          stepOf(`Lap the ${lower(name)} as it is worn and sew the bar where the hook lies`, 'hand', 6),
         ],
       };
 };

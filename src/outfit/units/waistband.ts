@@ -1,12 +1,13 @@
 import { refusal } from '../../cloth/refusal.ts';
 import { geometry } from '../../cloth/source.ts';
 import { bad, good } from '../../length/result.ts';
+import { lower } from '../lower.ts';
 import type { Chain } from '../outfit.ts';
 import { asked, usually } from './length-field.ts';
 import { joinOf, pieceOf } from './parts.ts';
 import { runOf } from './runs.ts';
 import { sewnLength } from './sewn-length.ts';
-import { edgeOf, small } from './sleeve-made.ts';
+import { edgeOf } from './sleeve-made.ts';
 import { STIFFENING, stiffeningOf } from './stiffening.ts';
 import { turnedUp } from './turned-up.ts';
 import { unit } from './unit.ts';
@@ -155,7 +156,7 @@ export const waistband = unit({
     const layer = (part: string, which: string) =>
       pieceOf({
         id: id(part),
-        name: `${which} ${small(name)}`,
+        name: `${which} ${lower(name)}`,
         cloth: cloth.main.id,
         cut: run.cut,
         unit: id(),
@@ -172,7 +173,7 @@ export const waistband = unit({
         {
           kind: 'press-edge',
           id: id('turning'),
-          name: `Turning of the ${small(name)}`,
+          name: `Turning of the ${lower(name)}`,
           on: inner.id,
           edge: 'lower',
           turn: allowance,

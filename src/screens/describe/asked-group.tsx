@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
-import { crossings, lookUp } from '../../outfit/chains.ts';
-import { readEdge, saidEdge } from '../../outfit/units/place.ts';
+import { crossings, lookUp, readEdge } from '../../outfit/chains.ts';
+import { saidEdge } from '../../outfit/units/place.ts';
 import { Sign } from '../../ui/signs.tsx';
 import type { Ask } from './asks.ts';
 import type { InHand } from './folded-words.ts';

@@ -1,5 +1,6 @@
+import { readEdge } from '../../outfit/chains.ts';
 import type { Garment } from '../../outfit/outfit.ts';
-import { readEdge, saidEdge } from '../../outfit/units/place.ts';
+import { saidEdge } from '../../outfit/units/place.ts';
 import { type FormDraft, keepDraft, recallDraft, useDraft, type Written } from './drafts.ts';
 import { readRows } from './stands.ts';
 import { begun } from './words.ts';

@@ -1,9 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { type Marking, writeLength } from '../../length/writing.ts';
-import { FOLD } from '../../outfit/chains.ts';
+import { FOLD, readEdge } from '../../outfit/chains.ts';
 import type { Garment, Piece } from '../../outfit/outfit.ts';
-import { readEdge } from '../../outfit/units/place.ts';
 import { type EdgeLine, pieceLines, saidName } from './edge-lines.ts';
 import './piece.css';
 

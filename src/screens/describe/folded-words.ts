@@ -1,3 +1,4 @@
+import { lower } from '../../outfit/lower.ts';
 import { type Ask, choicesOf, type Here } from './asks.ts';
 import type { Written } from './drafts.ts';
 import { readRows, standing } from './stands.ts';
@@ -12,8 +13,6 @@ export interface InHand {
   readonly faults: ReadonlyMap<string, string>;
   readonly write: (name: string, text: string) => void;
 }
-
-const low = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
 
 /** What stands in one answer, in a few words; empty where nothing does. */
 function answerWords(name: string, ask: Ask, form: InHand): string {
@@ -46,7 +45,7 @@ function answerWords(name: string, ask: Ask, form: InHand): string {
 
 /** What stands in answers that are folded away, and which of them are empty. */
 export function foldedWords(asks: readonly (readonly [string, Ask])[], form: InHand): string {
-  const told = asks.map(([name, ask]) => [low(ask.label), answerWords(name, ask, form)] as const);
+  const told = asks.map(([name, ask]) => [lower(ask.label), answerWords(name, ask, form)] as const);
   const stands = told.filter(([, words]) => words !== '').map(([label, words]) => `${label}: ${words}`);
   const empty = told.filter(([, words]) => words === '').map(([label]) => label);
   return [

@@ -1,5 +1,5 @@
+import { readEdge } from '../../outfit/chains.ts';
 import { lengthsFit } from '../../outfit/lengths-fit.ts';
-import { readEdge } from '../../outfit/units/place.ts';
 import { Sign } from '../../ui/signs.tsx';
 import type { Asks } from './asks.ts';
 import type { PartProps } from './describe.tsx';

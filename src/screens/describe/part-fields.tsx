@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { Field } from '../../fields/fields.ts';
-import { readEdge } from '../../outfit/units/place.ts';
+import { readEdge } from '../../outfit/chains.ts';
 import { FieldBox } from '../reckoner/field.tsx';
 import { MoreFields } from '../reckoner/more-fields.tsx';
 import { Group, gapsIn, KindOptions, Run } from './asked-group.tsx';

@@ -1,9 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { useId, useMemo } from 'preact/hooks';
 import type { Marking } from '../../length/writing.ts';
+import { readEdge } from '../../outfit/chains.ts';
 import { type PlaceChoice, placeChoices } from '../../outfit/changing/suggest-places.ts';
 import type { Garment } from '../../outfit/outfit.ts';
-import { readEdge, saidEdge } from '../../outfit/units/place.ts';
+import { saidEdge } from '../../outfit/units/place.ts';
 import type { PlaceAsked } from '../../outfit/units/unit.ts';
 import { Sign } from '../../ui/signs.tsx';
 import { EdgePicker } from './edge-picker.tsx';

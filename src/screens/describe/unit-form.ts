@@ -6,6 +6,7 @@ import { suggestPlaces } from '../../outfit/changing/suggest-places.ts';
 import { changeUnit, putOn, takeOff, type UnitFault, type UnitsMade } from '../../outfit/changing/units.ts';
 import type { Garment, Outfit, UnitUse } from '../../outfit/outfit.ts';
 import type { Proposal, Putting, Unit } from '../../outfit/units/unit.ts';
+import { markingOf } from '../choices.ts';
 import { useDraft } from './drafts.ts';
 
 /** A unit as its form has it now, and what it would come to. */
@@ -71,8 +72,7 @@ export function proposalText({ value }: Proposal, field: Field, marking: Marking
 }
 
 /** The rule that an outfit is described in. */
-export const ruleOf = (outfit: Outfit): Marking =>
-  outfit.units === 'in' ? { unit: 'in', per: 16 } : { unit: 'mm', step: 0.5 };
+export const ruleOf = (outfit: Outfit): Marking => markingOf(outfit.units);
 
 function make(
   outfit: Outfit,

@@ -1,12 +1,11 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import type { Field } from '../../fields/fields.ts';
+import { lower } from '../../outfit/lower.ts';
 import { entryWords, type Written } from './entries.ts';
 
 /** More empty fields than this are counted, not named. */
 const MOST_NAMED = 4;
-
-const low = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
 
 /** What stands in fields that are folded away, and which of them are empty. */
 export function foldedWords(fields: readonly (readonly [string, Field])[], written: Written): string {
@@ -14,8 +13,8 @@ export function foldedWords(fields: readonly (readonly [string, Field])[], writt
   const empty: string[] = [];
   for (const [name, field] of fields) {
     const words = entryWords(written, name, field).replace(/\s*\n\s*/g, ', ');
-    if (words === '') empty.push(low(field.label));
-    else stands.push(`${low(field.label)}${field.kind === 'choice' ? ':' : ''} ${words}`);
+    if (words === '') empty.push(lower(field.label));
+    else stands.push(`${lower(field.label)}${field.kind === 'choice' ? ':' : ''} ${words}`);
   }
   const also = stands.length === 0 ? [] : [`Also: ${stands.join('; ')}.`];
   if (empty.length === 0) return also.join('');

@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { spell } from '../../../src/outfit/chains.ts';
+import { readEdge, spell } from '../../../src/outfit/chains.ts';
 import { suggestPlaces } from '../../../src/outfit/changing/suggest-places.ts';
 import { putOn } from '../../../src/outfit/changing/units.ts';
 import { unitsForEdge } from '../../../src/outfit/changing/units-for-edge.ts';
 import { rawEdges } from '../../../src/outfit/raw-edges.ts';
 import { unitCalled } from '../../../src/outfit/units/all.ts';
-import { readEdge } from '../../../src/outfit/units/place.ts';
 import { first, garmentOf } from '../units/worn.ts';
 
 const blouse = garmentOf([

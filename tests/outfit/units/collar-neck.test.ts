@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { mm, zero } from '../../../src/length/length.ts';
+import { readEdge } from '../../../src/outfit/chains.ts';
 import { neckSeam } from '../../../src/outfit/units/collar-neck.ts';
 import { neckLine } from '../../../src/outfit/units/neck-line.ts';
-import { readEdge } from '../../../src/outfit/units/place.ts';
 import { runOf } from '../../../src/outfit/units/runs.ts';
 import { garmentOf } from './made-of.ts';
 import { NECK, plainBody } from './plain-body.ts';

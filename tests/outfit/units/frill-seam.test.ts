@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../src/length/length.ts';
-import { spell } from '../../../src/outfit/chains.ts';
+import { readEdge, spell } from '../../../src/outfit/chains.ts';
 import { seamToEdge } from '../../../src/outfit/units/frill-seam.ts';
-import { findPlace, readEdge } from '../../../src/outfit/units/place.ts';
+import { findPlace } from '../../../src/outfit/units/place.ts';
 import { runOf } from '../../../src/outfit/units/runs.ts';
 import { garmentOf } from './made-of.ts';
 import { changed, HEM, plainBody } from './plain-body.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mm, zero } from '../../../src/length/length.ts';
+import { readEdge } from '../../../src/outfit/chains.ts';
 import {
   along,
   backwards,
@@ -9,7 +10,6 @@ import {
   pointsOn,
   through,
 } from '../../../src/outfit/units/neck-line.ts';
-import { readEdge } from '../../../src/outfit/units/place.ts';
 import { runOf } from '../../../src/outfit/units/runs.ts';
 import { pointOf } from '../../../src/shape/flatten.ts';
 import { pathLength } from '../../../src/shape/measure.ts';

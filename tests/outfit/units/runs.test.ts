@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { spell } from '../../../src/outfit/chains.ts';
-import { readEdge } from '../../../src/outfit/units/place.ts';
+import { readEdge, spell } from '../../../src/outfit/chains.ts';
 import { eachOf, isGathered, mate, runOf } from '../../../src/outfit/units/runs.ts';
 import { garmentOf } from './made-of.ts';
 import { changed, HEM, NECK, plainBody } from './plain-body.ts';

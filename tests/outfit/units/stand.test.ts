@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { mm } from '../../../src/length/length.ts';
-import { findPlace, readEdge } from '../../../src/outfit/units/place.ts';
+import { readEdge } from '../../../src/outfit/chains.ts';
+import { findPlace } from '../../../src/outfit/units/place.ts';
 import { runOf } from '../../../src/outfit/units/runs.ts';
 import { fallOnStand, proposeClosing, standFor } from '../../../src/outfit/units/stand.ts';
 import { edgeLengths } from '../../../src/shape/measure.ts';
