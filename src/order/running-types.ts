@@ -1,5 +1,44 @@
 import type { Constraint, ConstraintKey, MarkKiller, Step, StepId } from './step.ts';
 
+/** A step that undoes something: a seam unpicked, a piece cut again. */
+export interface UndoStep {
+  readonly garment: string;
+  /** What it takes back: its id goes into the step's own. */
+  readonly of: Step['of'];
+  /**
+   * `unpick`: a whole seam or work comes out; `open`: only a part of it; `cut-anew`: a new piece is cut; `lines-anew`: its
+   * seam lines and notches are marked.
+   */
+  readonly action: 'unpick' | 'open' | 'cut-anew' | 'lines-anew';
+  readonly say: string;
+  readonly pieces: readonly string[];
+  readonly edges: readonly string[];
+  readonly times: 1 | 2;
+  readonly minutes: number;
+}
+
+/** A step that was done and has to be done again. */
+export interface AgainStep {
+  readonly step: StepId;
+  /** How much of it, after the step's own words: `only along the centre front`. Not there where all of it is done again. */
+  readonly only?: string;
+  readonly minutes: number;
+}
+
+/**
+ * Work taken back because something did not fit: what is undone, and what is done again. Plain data, as the ledger keeps
+ * it. The id of an undoing step is `garment/of.id/action-rework`, so two reworks never share one.
+ */
+export interface Rework {
+  /** Letters, digits and hyphens; unique within the outfit. */
+  readonly id: string;
+  /** What is put right: `Centre front 5/8 in wider`. */
+  readonly say: string;
+  /** In the order in which they are done. */
+  readonly undo: readonly UndoStep[];
+  readonly again: readonly AgainStep[];
+}
+
 /** What the ledger says that bears on the order. */
 export interface Standing {
   /** Steps done, in the order in which they were done. */
@@ -8,6 +47,8 @@ export interface Standing {
   readonly added: readonly { readonly before: StepId; readonly after: StepId; readonly because: string }[];
   /** Constraints that the maker has set aside. */
   readonly waived: ReadonlySet<ConstraintKey>;
+  /** Work taken back, the earliest first; what they ask to be done again is not among the steps done until it is. */
+  readonly reworks?: readonly Rework[];
 }
 
 /** A mark that would be gone before it is needed, and what can be done about it. */

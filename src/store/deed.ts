@@ -8,6 +8,23 @@ import type { Change } from './describe-change.ts';
 /** Name of a deed: the device and its number in that device's sequence, so that ledgers of two devices merge. */
 export type DeedId = `${string}-${number}`;
 
+/** What is undone and done again, as the order of making worked it out when it was accepted. */
+export interface ReworkWritten {
+  readonly id: string;
+  readonly say: string;
+  readonly undo: readonly {
+    readonly garment: string;
+    readonly of: { readonly kind: 'piece' | 'work' | 'join' | 'gate'; readonly id: string };
+    readonly action: 'unpick' | 'open' | 'cut-anew' | 'lines-anew';
+    readonly say: string;
+    readonly pieces: readonly string[];
+    readonly edges: readonly string[];
+    readonly times: 1 | 2;
+    readonly minutes: number;
+  }[];
+  readonly again: readonly { readonly step: string; readonly only?: string; readonly minutes: number }[];
+}
+
 /** Something done, with nothing of where and when. */
 export type Act =
   /** The outfit was begun; `description` is the whole outfit as its file spells it. */
@@ -45,6 +62,34 @@ export type Act =
       readonly unit: 'in' | 'mm';
       readonly entries: Readonly<Record<string, string>>;
       readonly figures: readonly { readonly name: string; readonly figure: string }[];
+    }
+  /** Something was seen at a try-on. `amount` is in nanometres; `photo` is a small JPEG as a data URL. */
+  | {
+      readonly kind: 'seen';
+      readonly garment: string;
+      /** Id of what is seen, from the list of things that can be. */
+      readonly entry: string;
+      readonly side: 'both' | 'left' | 'right';
+      readonly amount?: number;
+      /** The cause that a test has shown. */
+      readonly sure?: string;
+      /** Causes that tests have ruled out. */
+      readonly out?: readonly string[];
+      readonly words?: string;
+      readonly photo?: string;
+    }
+  /** What was seen may stay as it is. */
+  | { readonly kind: 'let-be'; readonly seen: DeedId }
+  /**
+   * A cure was accepted: the description is changed, and what has to be undone and done again is on the cards. `cures`
+   * are the deeds of what was seen.
+   */
+  | {
+      readonly kind: 'reworked';
+      readonly say: string;
+      readonly changes: readonly Change[];
+      readonly rework: ReworkWritten;
+      readonly cures: readonly DeedId[];
     }
   /** Another deed of the same outfit is taken back. */
   | { readonly kind: 'undone'; readonly deed: DeedId };

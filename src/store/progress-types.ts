@@ -1,6 +1,14 @@
-import type { DeedId } from './deed.ts';
+import type { Act, DeedId, ReworkWritten } from './deed.ts';
 import type { ReckonedAct } from './reckoned.ts';
 import type { Trail } from './trail.ts';
+
+/** Something seen at a try-on, and what became of it. */
+export interface Seen extends Omit<Extract<Act, { kind: 'seen' }>, 'kind'> {
+  readonly deed: DeedId;
+  readonly at: number;
+  /** `open` until a cure is accepted or it is let be. */
+  readonly state: 'open' | 'cured' | 'let be';
+}
 
 /** How far one step has got. */
 export interface StepProgress {
@@ -18,6 +26,8 @@ export interface StepProgress {
   /** Times of the first and last touch of a count and the number counted between them, for the pace. */
   readonly countedFrom?: number;
   readonly countedTo?: number;
+  /** How long it took the last time, ms, where it was done before and has to be done again. */
+  readonly tookMs?: number;
   /** Time spent counting, ms, without pauses of more than a minute, and what was counted in it. */
   readonly countedMs?: number;
   readonly countedThen?: number;
@@ -43,6 +53,10 @@ export interface Progress {
    * the maker did, in her words. They stay in the ledger and count again once what is in their way is taken back.
    */
   readonly unfit: readonly { readonly deed: DeedId; readonly say: string }[];
+  /** What was seen at try-ons, in the order in which it was seen. */
+  readonly seen: readonly Seen[];
+  /** Work taken back and to be done again, the earliest first. */
+  readonly reworks: readonly ReworkWritten[];
   /** The deed that one touch of undo takes back, and its act; none where there is nothing to take back. */
   readonly undo:
     | {
