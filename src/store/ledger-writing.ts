@@ -2,6 +2,7 @@ import type { Act, Deed, DeedId } from './deed.ts';
 import { inOrder, placeOf } from './deed-order.ts';
 import { deedsPast } from './ledger-reading.ts';
 import type { OutfitEntry } from './ledger-schema.ts';
+import { readFitting } from './read-fitting.ts';
 import { readReckoned } from './reckoned.ts';
 import type { Tx } from './transaction.ts';
 import { Trouble } from './trouble.ts';
@@ -9,13 +10,19 @@ import { Trouble } from './trouble.ts';
 /** Where a deed lies in its store. */
 export const keyOf = (deed: Deed): [string, string, number] => [deed.outfit, deed.device, deed.seq];
 
-/** Refuses, with a `Trouble`, figures that no ledger would read again from a copy. */
+/** Refuses, with a `Trouble`, figures and what was seen at a try-on that no ledger would read again from a copy. */
 export const refuseUnreadable = (acts: readonly Act[]): void => {
+  const refuse = (what: string, field: string, expected: string): never => {
+    throw new Trouble('failed', `${what}: ${field}, expected ${expected}.`);
+  };
   for (const act of acts) {
-    const read = act.kind === 'reckoned' ? readReckoned(act) : undefined;
-    if (read?.ok !== false) continue;
-    const { field, expected } = read.error;
-    throw new Trouble('failed', `These figures do not go on a card: ${field}, expected ${expected}.`);
+    if (act.kind === 'reckoned') {
+      const read = readReckoned(act);
+      if (!read.ok) refuse('These figures do not go on a card', read.error.field, read.error.expected);
+    } else if (act.kind === 'seen' || act.kind === 'let-be' || act.kind === 'reworked') {
+      const read = readFitting(act);
+      if (!read.ok) refuse('This cannot be kept', read.error.field, read.error.expected);
+    }
   }
 };
 

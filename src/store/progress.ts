@@ -1,5 +1,6 @@
+import { addDeed, addRun, canUndo } from './add-deed.ts';
 import type { Deed, DeedId } from './deed.ts';
-import { addDeed, addRun, canUndo, closeDraft, draftOf } from './draft.ts';
+import { closeDraft, draftOf } from './draft.ts';
 import { isRun, type Packed, unpack } from './pack.ts';
 import type { Progress } from './progress-types.ts';
 import { comesNext, deedsOf, emptyTrail, laterDeeds, type Trail, trailOf, trailWith } from './trail.ts';
@@ -16,6 +17,8 @@ export const emptyProgress = (outfit: string): Progress => ({
   notes: [],
   reckoned: [],
   unfit: [],
+  seen: [],
+  reworks: [],
   undo: undefined,
   trail: emptyTrail(),
 });

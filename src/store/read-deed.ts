@@ -1,5 +1,6 @@
 import { bad, good, type Result } from '../length/result.ts';
 import type { Act, Deed } from './deed.ts';
+import { readFitting } from './read-fitting.ts';
 import { readReckoned } from './reckoned.ts';
 
 /** What each kind of act must carry. Kinds that are not here come from a newer version and are kept as they are. */
@@ -18,6 +19,9 @@ const CARRIES: { readonly [K in Act['kind']]: Readonly<Record<string, 'string' |
   'reason-waived': { key: 'string' },
   note: { step: 'string', text: 'string' },
   reckoned: { step: 'string', reckoning: 'string', title: 'string', unit: 'string' },
+  seen: { garment: 'string', entry: 'string', side: 'string' },
+  'let-be': { seen: 'string' },
+  reworked: { say: 'string' },
   undone: { deed: 'string' },
 };
 
@@ -62,7 +66,7 @@ export const readDeed = (raw: unknown, outfit: string): Result<Deed, string> => 
     const fits = type === 'number' ? Number.isFinite(value) : typeof value === 'string';
     if (!fits) return wrong(`act.${field}`, value, `a ${type}`);
   }
-  if (act.kind === 'redescribed') {
+  if (act.kind === 'redescribed' || act.kind === 'reworked') {
     const { changes } = act;
     if (!Array.isArray(changes) || !changes.every((one) => isRecord(one) && typeof one.at === 'string')) {
       return wrong('act.changes', changes, 'a list of changes, each with its place');
@@ -71,6 +75,10 @@ export const readDeed = (raw: unknown, outfit: string): Result<Deed, string> => 
   if (act.kind === 'reckoned') {
     const read = readReckoned(act);
     if (!read.ok) return wrong(`act.${read.error.field}`, act[read.error.field], read.error.expected);
+  }
+  if (act.kind === 'seen' || act.kind === 'let-be' || act.kind === 'reworked') {
+    const read = readFitting(act);
+    if (!read.ok) return wrong(`act.${read.error.field}`, read.error.value, read.error.expected);
   }
   return good(raw as unknown as Deed);
 };

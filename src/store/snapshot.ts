@@ -8,7 +8,7 @@ import { laterDeeds } from './trail.ts';
 const FORMAT = 'slipbaste-snapshot';
 
 /** Counted up whenever adding up changes its meaning, so that an old sum is never taken for a new one. */
-const VERSION = 4;
+const VERSION = 5;
 
 /**
  * A sum of deeds kept beside the ledger so that opening is fast. It holds nothing that the deeds do not: it can be
@@ -63,6 +63,8 @@ const isSum = (sum: unknown): sum is Snapshot['sum'] =>
   Array.isArray(sum.notes) &&
   Array.isArray(sum.reckoned) &&
   Array.isArray(sum.unfit) &&
+  Array.isArray(sum.seen) &&
+  Array.isArray(sum.reworks) &&
   sum.waived instanceof Set &&
   sum.steps instanceof Map &&
   [...sum.steps.values()].every(isStep);

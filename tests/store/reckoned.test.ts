@@ -70,9 +70,9 @@ describe('figures put on a card', () => {
     const old = { ...takeSnapshot(addUp(begun)), version: 1, sum };
     expect(restoreSnapshot(old, 'o')).toEqual({
       ok: false,
-      error: 'The snapshot has version 1, expected 4.',
+      error: 'The snapshot has version 1, expected 5.',
     });
-    const odd = restoreSnapshot({ ...old, version: 4 }, 'o');
+    const odd = restoreSnapshot({ ...old, version: 5 }, 'o');
     expect(odd.ok ? 'fine' : odd.error).toContain('parts of it are missing');
   });
 

@@ -108,7 +108,7 @@ describe('a snapshot', () => {
     expect(reason(whole)).toBe('fine');
     expect(reason(undefined)).toContain('not a snapshot');
     expect(reason({ ...whole, format: 'other' })).toContain('not a snapshot');
-    expect(reason({ ...whole, version: 99 })).toContain('version 99, expected 4');
+    expect(reason({ ...whole, version: 99 })).toContain('version 99, expected 5');
     expect(reason(whole, 'p')).toContain('of "o", expected "p"');
     expect(reason({ ...whole, heads: {} })).toContain('parts of it are missing');
     expect(reason({ ...whole, packed: whole.packed.slice(1) })).toContain('number of deeds');

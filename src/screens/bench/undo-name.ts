@@ -53,6 +53,12 @@ function changeName(say = ''): string {
   return short === '' || short.length > MOST_LETTERS ? 'the change' : short;
 }
 
+/** A cure by the beginning of what it does: `the cure: centre front`. */
+function cureName(say = ''): string {
+  const short = shortName(say) ?? '';
+  return short === '' ? 'the cure' : `the cure: ${short.charAt(0).toLowerCase()}${short.slice(1)}`;
+}
+
 /** What one touch of undo would take back, on two short lines at most; undefined where there is nothing. */
 export function undoName(undo: Progress['undo'], card: Card | undefined): string | undefined {
   if (!undo) return undefined;
@@ -79,6 +85,12 @@ export function undoName(undo: Progress['undo'], card: Card | undefined): string
       return 'the change';
     case 'redescribed':
       return changeName(undo.say);
+    case 'seen':
+      return 'what was seen';
+    case 'let-be':
+      return 'letting it be';
+    case 'reworked':
+      return cureName(undo.say);
     case 'note':
       return 'note';
     case 'reckoned':
