@@ -1,0 +1,60 @@
+import { published, type Source } from '../../cloth/source.ts';
+
+type Book = (where: string) => Source;
+
+/** Advice on fitting dresses, in parts. */
+export const fittingDresses: Book = (where) =>
+  published('Fitting Dresses', '1946', `US Department of Agriculture, ${where}`);
+/** A leaflet on common fitting problems. */
+export const garmentFitting: Source = published(
+  'Garment Fitting',
+  '1962',
+  'Hazel L. Roberts, Washington State University Extension, E.M. 2246, common fitting problems',
+);
+/** A handbook of dressmaking. */
+export const newDressmaker: Book = (where) => published('The New Dressmaker, Butterick', '1921', where);
+/** A textbook of a school of home economics. */
+export const watson: Book = (where) => published('Textiles and Clothing, Watson', '1907', where);
+/** A handbook of needlework. */
+export const dillmont: Book = (where) => published('Encyclopedia of Needlework, Dillmont', 'undated', where);
+/** A textbook of dress construction. */
+export const baldt: Book = (where) => published('Clothing for Women, Baldt', '1916', where);
+/** A course of lessons. */
+export const conover: Book = (where) =>
+  published('A Complete Course in Dressmaking', '1921', `Isabel DeNyse Conover, ${where}`);
+/** A chapter on the use of patterns; the copy that was read shows neither book nor year. */
+export const patternManual: Book = (where) =>
+  published('The Use of Butterick Patterns, dressmaking manual', 'undated', where);
+/** A lesson on close-fitting patterns; its author is not shown. */
+export const closeFitting: Source = published(
+  'Lesson on close-fitting patterns',
+  'undated',
+  'paragraphs 49 and 50; author not shown',
+);
+/** A leaf of a textbook on making clothes; its title is not shown. */
+export const constructionLeaf: Source = published(
+  'Construction of Clothing',
+  'undated',
+  'textbook leaf, University of Wisconsin digital collection',
+);
+/** A survey of how hard leggings press. */
+export const leggings: Source = published(
+  'Clothing pressure analysis of commercial women’s leggings, Fashion and Textiles',
+  '2022',
+  'abstract',
+);
+/** A study of trousers for different axes of the leg. */
+export const legAxes: Source = published(
+  'Adjustment of patterns of women’s trousers, M. H. T. Nguyen',
+  '2023',
+  'BOHR Int. J. Op. Mgmt Res. 4(1), pp. 57-67; seen as an excerpt',
+);
+/** A chapter on knitted cloth in a textbook of pattern-making. */
+export const knitChapter: Source = published(
+  'Knits: stretch and shrinkage factors, pattern-making textbook',
+  'undated',
+  'pp. 627-631; seen as an excerpt',
+);
+/** A survey of bodies: what follows from its rows. */
+export const bodySurvey: Book = (where) =>
+  published('ANSUR II, US Army survey of 6,068 adults', '2012', where);
