@@ -13,6 +13,9 @@ const OutfitPaper = later<{ readonly session: Session }>(() => import('./paper/o
 const Describe = later<{ readonly session: Session; readonly at: readonly string[] }>(
   () => import('./describe/describe.tsx'),
 );
+const TryOn = later<{ readonly session: Session; readonly at: readonly string[] }>(
+  () => import('./try-on/try-on.tsx'),
+);
 const RunningOrder = later<{ readonly session: Session }>(() => import('./running-order/running-order.tsx'));
 
 function NotHere() {
@@ -44,6 +47,7 @@ export function App() {
   if (!found || found.id !== wanted) return <Opening />;
   if (found.progress.value.description === undefined) return <NotHere />;
   if (place.screen === 'outfit') return <Describe session={found} at={place.at} />;
+  if (place.screen === 'try') return <TryOn session={found} at={place.at} />;
   if (place.screen === 'paper') return <OutfitPaper session={found} />;
   return place.screen === 'bench' ? <Bench session={found} /> : <RunningOrder session={found} />;
 }

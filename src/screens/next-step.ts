@@ -1,6 +1,7 @@
 import type { Running } from '../order/running-types.ts';
 import type { StepId } from '../order/step.ts';
 import type { Progress } from '../store/progress-types.ts';
+import { undoSteps } from './rework-steps.ts';
 
 /** The part of the running order that says what may come next. */
 export type OrderSoFar = Pick<Running, 'sequence' | 'constraints'>;
@@ -26,12 +27,13 @@ export function restUntil(
 
 /**
  * The step to open once `justDone` is done as well: the first of the sequence whose every earlier step is done and
- * that need not rest; else the one that has rested soonest. Undefined where nothing is left.
+ * that need not rest, and of these one that undoes something that does not fit before all others; else the one that
+ * has rested soonest. Undefined where nothing is left.
  * One pass over the constraints, so that the next card shows before the order is derived anew.
  */
 export function nextStep(
   running: OrderSoFar,
-  progress: Pick<Progress, 'done' | 'steps'>,
+  progress: Pick<Progress, 'done' | 'steps'> & Partial<Pick<Progress, 'reworks'>>,
   now: number,
   justDone?: StepId,
 ): StepId | undefined {
@@ -46,12 +48,16 @@ export function nextStep(
       if (until > (restsUntil.get(c.after) ?? now)) restsUntil.set(c.after, until);
     }
   }
+  const undoing = undoSteps(progress.reworks ?? []);
+  let first: StepId | undefined;
   let soonest: StepId | undefined;
   for (const step of running.sequence) {
     if (done.has(step) || held.has(step)) continue;
     const until = restsUntil.get(step);
-    if (until === undefined) return step;
-    if (soonest === undefined || until < (restsUntil.get(soonest) ?? until)) soonest = step;
+    if (until === undefined) {
+      if (undoing.size === 0 || undoing.has(step)) return step;
+      first ??= step;
+    } else if (soonest === undefined || until < (restsUntil.get(soonest) ?? until)) soonest = step;
   }
-  return soonest;
+  return first ?? soonest;
 }

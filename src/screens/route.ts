@@ -9,6 +9,8 @@ export type Route =
   | { readonly screen: (typeof OF_AN_OUTFIT)[number]; readonly outfit: string }
   /** The description of an outfit, or a part of it: `garment`, `shirt`, `piece`, `front`. */
   | { readonly screen: 'outfit'; readonly outfit: string; readonly at: readonly string[] }
+  /** A try-on: its garments, one of them, or what cures it: `shirt`, `cure`. */
+  | { readonly screen: 'try'; readonly outfit: string; readonly at: readonly string[] }
   /** The list of reckonings, or one of them. */
   | { readonly screen: 'reckoner'; readonly reckoning?: string }
   /** Where figures come from. */
@@ -20,7 +22,7 @@ export function readHash(hash: string): Route | undefined {
   if (screen === '') return { screen: 'outfits' };
   if (rest === undefined) return screen === 'reckoner' || screen === 'sources' ? { screen } : undefined;
   try {
-    if (screen === 'outfit') {
+    if (screen === 'outfit' || screen === 'try') {
       const [outfit = '', ...at] = rest.split('/').map(decodeURIComponent);
       return { screen, outfit, at };
     }
@@ -36,8 +38,8 @@ export function readHash(hash: string): Route | undefined {
 /** The hash of a place. */
 export function writeHash(route: Route): string {
   if (route.screen === 'outfits') return '#/';
-  if (route.screen === 'outfit')
-    return `#/outfit/${[route.outfit, ...route.at].map(encodeURIComponent).join('/')}`;
+  if ('at' in route)
+    return `#/${route.screen}/${[route.outfit, ...route.at].map(encodeURIComponent).join('/')}`;
   const name = 'outfit' in route ? route.outfit : route.screen === 'reckoner' ? route.reckoning : undefined;
   return `#/${route.screen}${name === undefined ? '' : `/${encodeURIComponent(name)}`}`;
 }

@@ -102,6 +102,7 @@ export interface Session {
 /** What an order is derived from. */
 interface Basis extends Standing {
   readonly outfit: Outfit;
+  readonly reworks: Progress['reworks'];
 }
 
 const sameList = <T>(a: Iterable<T>, b: Iterable<T>): boolean => {
@@ -112,7 +113,10 @@ const sameList = <T>(a: Iterable<T>, b: Iterable<T>): boolean => {
 
 /** Do two of them differ at most in what is done? */
 const sameOrder = (a: Basis, b: Basis): boolean =>
-  a.outfit === b.outfit && a.added.length === b.added.length && sameList(a.waived, b.waived);
+  a.outfit === b.outfit &&
+  a.added.length === b.added.length &&
+  sameList(a.waived, b.waived) &&
+  sameList(a.reworks, b.reworks);
 
 /** How long a timer that ran out on another card is still mentioned there: ten minutes. */
 const MENTION_MS = 10 * 60 * 1000;
@@ -210,12 +214,19 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
   const done = computed(() => progress.value.done);
   const added = computed(() => progress.value.added);
   const waived = computed(() => progress.value.waived);
+  const reworks = computed(() => progress.value.reworks);
   const running = signal<Running | undefined>(undefined);
   const loop = signal<Loop | undefined>(undefined);
   let derivedFrom: Basis | undefined;
 
   const basis = (): Basis | undefined =>
-    outfit.value && { outfit: outfit.value, done: done.value, added: added.value, waived: waived.value };
+    outfit.value && {
+      outfit: outfit.value,
+      done: done.value,
+      added: added.value,
+      waived: waived.value,
+      reworks: reworks.value,
+    };
 
   const derive = (): void => {
     const from = untracked(basis);
@@ -240,7 +251,7 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
     const open = asked.value;
     if (!order) return warm?.card.step === open ? open : undefined;
     if (open !== undefined && order.steps.has(open)) return open;
-    return nextStep(order, { done: done.value, steps: progress.peek().steps }, now());
+    return nextStep(order, { ...progress.peek(), done: done.value }, now());
   });
   const card = computed(() => {
     const [described, order, open] = [outfit.value, running.value, step.value];

@@ -17,7 +17,7 @@ const BUILD = import.meta.url;
 
 /** What a card is worked out from, in few letters. */
 function basisOf(progress: Progress): string {
-  const text = JSON.stringify(progress.description) ?? '';
+  const text = JSON.stringify([progress.description, progress.reworks]);
   let hash = 0x811c9dc5;
   for (let i = 0; i < text.length; i += 1) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
   const waived = [...progress.waived].join();

@@ -13,6 +13,8 @@
  * - `[data-part="why"]`, `[data-part="order"]`, `[data-part="aloud"]`, `[data-part="more"]`, `[data-part="home"]`
  * - `[data-part="wake"]` says whether the screen stays on; `[data-part="rest"]` until when to let it rest
  * - `[data-part="reckoned"]`: figures put on the card, see from-reckoner.tsx
+ * - `[data-part="rework"]`: what a card puts right that undoes something or does it again
+ * - `[data-part="does-not-fit"]`: on a card of a try-on, leads to what does not fit
  * - `[data-part="print-strip"]`: on a card with marks, opens their strips for printing
  * - `[data-part="middle"]`: what scrolls between the place and the tools; reached by Tab
  * - spoken changes: `[data-part="live"]`
@@ -32,8 +34,10 @@ import { canSpeak, sayAloud } from '../../ui/speak.ts';
 import { keepAwake, wakeState } from '../../ui/wake.ts';
 import { feedback, markingFor } from '../choices.ts';
 import { HouseTrouble, trouble } from '../house.tsx';
+import { reworkOf } from '../rework-steps.ts';
 import type { Session } from '../session.ts';
 import { Advice, Cautions } from './cautions.tsx';
+import { DoesNotFit } from './does-not-fit.tsx';
 import { EndMark } from './end-mark.tsx';
 import { Finished, Stuck } from './finished.tsx';
 import { FromReckoner, putOn } from './from-reckoner.tsx';
@@ -42,7 +46,7 @@ import { ReadoutOf } from './readout.tsx';
 import type { SheetProps } from './sheets.tsx';
 import { undoName } from './undo-name.ts';
 import { useBenchKeys, useSettling } from './use-pad.ts';
-import { cardInWords, readoutInWords } from './words.ts';
+import { cardInWords, readoutInWords, soThat } from './words.ts';
 import './bench.css';
 import './narrow.css';
 
@@ -60,6 +64,7 @@ export function Bench({ session }: { readonly session: Session }) {
   const undo = undoName(session.progress.value.undo, card);
   const marking = markingFor(session.units.value);
   const rest = session.resting.value;
+  const rework = card && reworkOf(session.progress.value, card.step);
   const others = session.otherTimers.value;
   const timers = [...progress.timers.values(), ...others];
   const running = timers.filter((timer) => secondsLeft(timer, now.value) > 0).length;
@@ -184,6 +189,11 @@ export function Bench({ session }: { readonly session: Session }) {
         ) : card ? (
           <>
             <h1 class={card.say.length > 36 ? 'long' : undefined}>{card.say}</h1>
+            {rework && (
+              <p class="quiet" data-part="rework">
+                {soThat(rework)}
+              </p>
+            )}
             {rest !== undefined && (
               <p class="rest" data-part="rest">
                 <Sign name="waits" /> Let it rest until {writeClock(rest, now.value)}
@@ -193,6 +203,7 @@ export function Bench({ session }: { readonly session: Session }) {
             <Settings settings={card.settings} />
             <Drawing pieces={card.drawing} />
             <ReadoutOf card={card} session={session} marking={marking} />
+            {card.station === 'try-on' && <DoesNotFit session={session} />}
             <FromReckoner progress={session.progress.value} step={card.step} act={session.act} />
             {card.readout.kind === 'marks' && (
               <button
@@ -238,7 +249,14 @@ export function Bench({ session }: { readonly session: Session }) {
           onClick={() =>
             card &&
             sayAloud(
-              cardInWords(card, progress, marking, now.value, putOn(session.progress.value, card.step)),
+              cardInWords(
+                card,
+                progress,
+                marking,
+                now.value,
+                putOn(session.progress.value, card.step),
+                rework,
+              ),
             )
           }
         >

@@ -7,6 +7,7 @@ import { ChoicesPanel, KeysPanel } from '../choices-panel.tsx';
 import { HouseNotice } from '../house.tsx';
 import { writeHash } from '../route.ts';
 import type { Session } from '../session.ts';
+import { DoesNotFit } from './does-not-fit.tsx';
 import { PutElsewhere } from './put-elsewhere.tsx';
 import './sheets.css';
 
@@ -178,6 +179,7 @@ export function MoreSheet({ session, onClose }: SheetProps) {
           </button>
         </form>
       )}
+      <DoesNotFit session={session} />
       <PutElsewhere session={session} />
       <a
         class="plain"

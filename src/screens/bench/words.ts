@@ -39,8 +39,11 @@ export function readoutInWords(card: Card, progress: StepProgress, marking: Mark
   }
 }
 
+/** Why a card undoes something or does it again. */
+export const soThat = ({ say }: { readonly say: string }): string => `So that it fits: ${say}`;
+
 /**
- * The whole card as sentences, one an utterance: what to do, the settings, the readout, the figures that were put on it
+ * The whole card as sentences, one an utterance: what to do, what it puts right, the settings, the readout, the figures that were put on it
  * and stand open, what to take care of.
  */
 export function cardInWords(
@@ -49,9 +52,11 @@ export function cardInWords(
   marking: Marking,
   now: number,
   put: Progress['reckoned'] = [],
+  rework?: Progress['reworks'][number],
 ): string[] {
   return [
     `${card.say}.`,
+    rework ? `${soThat(rework)}.` : '',
     ...card.settings.map(({ name, figure }) => `${name}: ${figure}.`),
     readoutInWords(card, progress, marking, now),
     ...put.map(
