@@ -1,0 +1,194 @@
+import { leastChange, type Sum } from './linear.ts';
+import type { Puzzle } from './puzzle.ts';
+
+/** One way of one piece, by numbers. */
+export interface WayHere {
+  readonly id: string;
+  /** Place of its piece. */
+  readonly piece: number;
+  /** Unknown, least, most. */
+  readonly spans: readonly (readonly [number, number, number])[];
+}
+
+/** One explanation, by numbers; those that contradict themselves are not there. */
+export interface ExplanationHere {
+  readonly id: string;
+  readonly minutes: number;
+  readonly sums: readonly Sum[];
+}
+
+/** Why some ways do not do: a sum of changes that would have to come to `need`, and can only if another way gives to it. */
+export interface Lack {
+  /** What each unknown gives to it. */
+  readonly factors: ReadonlyMap<number, number>;
+  readonly need: number;
+}
+
+/** What came of trying some ways with some explanations. */
+export type Tried =
+  | { readonly meets: true; readonly changes: ReadonlyMap<number, number>; readonly total: number }
+  | { readonly meets: false; readonly lack: Lack };
+
+/** A puzzle by numbers, with what was found out about it so far. */
+export interface Model {
+  readonly unknowns: readonly string[];
+  readonly ways: readonly WayHere[];
+  readonly seen: readonly { readonly id: string; readonly explanations: readonly ExplanationHere[] }[];
+  readonly minutes: (ways: readonly number[]) => number;
+  /** Tries ways (in rising order) with an explanation for each thing seen, or none of it where it is below nought. */
+  readonly tried: (ways: readonly number[], chosen: readonly number[]) => Tried;
+  /** The ways, not yet decided upon, that give something to what is lacking; none where all together are not enough. */
+  readonly helping: (lack: Lack, ways: readonly number[], without: ReadonlySet<number>) => readonly number[];
+}
+
+/** So little is nothing, in mm. */
+export const NOTHING = 1e-7;
+
+/** Turns a puzzle into numbers. An unknown belongs to one piece. */
+export function modelOf(puzzle: Puzzle): Model {
+  const names = new Map<string, number>();
+  const unknown = (name: string): number => {
+    const known = names.get(name);
+    if (known !== undefined) return known;
+    names.set(name, names.size);
+    return names.size - 1;
+  };
+  const sumOf = ({ terms, least, most }: Puzzle['always'][number]): Sum => {
+    const factors = new Map<number, number>();
+    for (const { unknown: name, factor } of terms)
+      factors.set(unknown(name), (factors.get(unknown(name)) ?? 0) + factor);
+    return { terms: [...factors].filter(([, factor]) => factor !== 0), least, most };
+  };
+  const ways = puzzle.pieces.flatMap(({ ways: own }, piece) =>
+    own.map(({ id, bounds }): WayHere => {
+      const spans = [...bounds].map(([name, { least, most }]) => [unknown(name), least, most] as const);
+      return { id, piece, spans };
+    }),
+  );
+  const seen = puzzle.seen.map(({ id, explanations }) => ({
+    id,
+    explanations: explanations
+      .map((one): ExplanationHere => ({ id: one.id, minutes: one.minutes, sums: one.demands.map(sumOf) }))
+      .filter(({ sums }) => sums.every(({ least, most }) => least <= most)),
+  }));
+  const always = puzzle.always.map(sumOf);
+  const touching = new Map<number, number[]>();
+  always.forEach(({ terms }, i) => {
+    for (const [at] of terms) touching.set(at, [...(touching.get(at) ?? []), i]);
+  });
+  /** Those that are not met where nothing changes. */
+  const pressing = always.flatMap((sum, i) => (holdsAtRest(sum) ? [] : [i]));
+
+  const costs = new Map<string, number>();
+  const minutes = (chosen: readonly number[]): number => {
+    const key = chosen.join();
+    const known = costs.get(key);
+    if (known !== undefined) return known;
+    const cost = puzzle.minutes(chosen.map((way) => ways[way]?.id ?? ''));
+    costs.set(key, cost);
+    return cost;
+  };
+
+  const results = new Map<string, Tried>();
+  const tried: Model['tried'] = (chosen, causes) => {
+    const key = `${chosen.join()}|${causes.join()}`;
+    const known = results.get(key);
+    if (known) return known;
+    const result = tryOut(chosen, causes);
+    results.set(key, result);
+    return result;
+  };
+
+  function tryOut(chosen: readonly number[], causes: readonly number[]): Tried {
+    const active = new Map<number, number>();
+    const spans: { least: number; most: number }[] = [];
+    const held = new Set(pressing);
+    for (const way of chosen)
+      for (const [at, least, most] of ways[way]?.spans ?? []) {
+        active.set(at, spans.length);
+        spans.push({ least, most });
+        for (const i of touching.get(at) ?? []) held.add(i);
+      }
+    const sums: Sum[] = [];
+    const original: Sum[] = [];
+    const take = (sum: Sum): Lack | undefined => {
+      const terms = sum.terms.flatMap(([at, factor]) => {
+        const here = active.get(at);
+        return here === undefined ? [] : [[here, factor] as const];
+      });
+      if (terms.length > 0) {
+        sums.push({ terms, least: sum.least, most: sum.most });
+        original.push(sum);
+        return undefined;
+      }
+      return holdsAtRest(sum) ? undefined : lackOf([sum], [sum.least > 0 ? 1 : -1]);
+    };
+    for (const [at, cause] of causes.entries())
+      for (const sum of seen[at]?.explanations[cause]?.sums ?? []) {
+        const lack = take(sum);
+        if (lack) return { meets: false, lack };
+      }
+    for (const i of held) {
+      const sum = always[i];
+      const lack = sum && take(sum);
+      if (lack) return { meets: false, lack };
+    }
+    const least = leastChange(spans, sums);
+    if (!least.meets) return { meets: false, lack: lackOf(original, least.weights) };
+    const changes = new Map<number, number>();
+    for (const [at, here] of active) {
+      const by = least.values[here] ?? 0;
+      if (by !== 0) changes.set(at, by);
+    }
+    return { meets: true, changes, total: least.total };
+  }
+
+  const helping: Model['helping'] = (lack, chosen, without) => {
+    const decided = new Set(chosen.map((way) => ways[way]?.piece));
+    const gives = (way: WayHere): number =>
+      way.spans.reduce((sum, [at, least, most]) => {
+        const factor = lack.factors.get(at) ?? 0;
+        return factor === 0 ? sum : sum + Math.max(factor * least, factor * most);
+      }, 0);
+    let has = 0;
+    for (const way of chosen) has += gives(ways[way] ?? { id: '', piece: -1, spans: [] });
+    // Rounding has blurred the reason: every way that is left may be the one.
+    const blurred = has >= lack.need - NOTHING / 100;
+    const best = new Map<number, number>();
+    const found: number[] = [];
+    for (const [i, way] of ways.entries()) {
+      if (decided.has(way.piece) || without.has(i)) continue;
+      const more = gives(way);
+      if (!blurred && more < NOTHING / 100) continue;
+      found.push(i);
+      best.set(way.piece, Math.max(best.get(way.piece) ?? 0, more));
+    }
+    let most = has;
+    for (const more of best.values()) most += more;
+    return blurred || most >= lack.need - NOTHING ? found : [];
+  };
+
+  return { unknowns: [...names.keys()], ways, seen, minutes, tried, helping };
+}
+
+const holdsAtRest = ({ least, most }: Sum): boolean => least <= NOTHING && most >= -NOTHING;
+
+/** Whether changes meet a sum. */
+export function meets(sum: Sum, changes: ReadonlyMap<number, number>): boolean {
+  let comes = 0;
+  for (const [at, factor] of sum.terms) comes += factor * (changes.get(at) ?? 0);
+  return comes >= sum.least - NOTHING && comes <= sum.most + NOTHING;
+}
+
+function lackOf(sums: readonly Sum[], weights: readonly number[]): Lack {
+  const factors = new Map<number, number>();
+  let need = 0;
+  sums.forEach(({ terms, least, most }, i) => {
+    const weight = weights[i] ?? 0;
+    if (weight === 0) return;
+    need += weight * (weight > 0 ? least : most);
+    for (const [at, factor] of terms) factors.set(at, (factors.get(at) ?? 0) + weight * factor);
+  });
+  for (const [at, factor] of factors) if (Math.abs(factor) < 1e-9) factors.delete(at);
+  return { factors, need };
+}
