@@ -25,12 +25,6 @@ export const conover: Book = (where) =>
 /** A chapter on the use of patterns; the copy that was read shows neither book nor year. */
 export const patternManual: Book = (where) =>
   published('The Use of Butterick Patterns, dressmaking manual', 'undated', where);
-/** A lesson on close-fitting patterns; its author is not shown. */
-export const closeFitting: Source = published(
-  'Lesson on close-fitting patterns',
-  'undated',
-  'paragraphs 49 and 50; author not shown',
-);
 /** A leaf of a textbook on making clothes; its title is not shown. */
 export const constructionLeaf: Source = published(
   'Construction of Clothing',

@@ -1,7 +1,7 @@
 import { memory, practice } from '../../cloth/source.ts';
 import type { Entry } from '../entry.ts';
 import { conover, fittingDresses, newDressmaker, watson } from './books.ts';
-import { width } from './wants.ts';
+import { ALL_ROUND, width } from './wants.ts';
 
 /** What is seen at a collar or a neckband. */
 export const COLLAR: readonly Entry[] = [
@@ -201,7 +201,7 @@ export const COLLAR: readonly Entry[] = [
   {
     id: 'collar-seam-off-line',
     place: 'neck',
-    views: ['front', 'back', 'side'],
+    views: ALL_ROUND,
     seen: 'The collar seam does not follow the neck',
     roles: ['collar'],
     often: 'seldom',

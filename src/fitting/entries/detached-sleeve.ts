@@ -1,14 +1,14 @@
 import { memory, practice } from '../../cloth/source.ts';
 import type { Entry } from '../entry.ts';
 import { watson } from './books.ts';
-import { length, sewnIn, shorterElastic, step, width } from './wants.ts';
+import { ALL_ROUND, length, sewnIn, shorterElastic, step, width } from './wants.ts';
 
 /** What is seen at sleeves that hold by themselves. */
 export const DETACHED_SLEEVE: readonly Entry[] = [
   {
     id: 'heavy-sleeve-droops',
     place: 'upper arm',
-    views: ['front', 'back', 'side'],
+    views: ALL_ROUND,
     seen: 'The heavy sleeve droops',
     roles: ['arm-band', 'sleeve-head'],
     asks: 'Pinch the top band until it holds: how much in all?',
@@ -61,7 +61,7 @@ export const DETACHED_SLEEVE: readonly Entry[] = [
   {
     id: 'sleeve-slides-down',
     place: 'upper arm',
-    views: ['front', 'back', 'side'],
+    views: ALL_ROUND,
     seen: 'The sleeve slides down the arm',
     roles: ['arm-band', 'sleeve-head'],
     asks: 'Pinch the top band until it stays: how much in all?',
@@ -113,7 +113,7 @@ export const DETACHED_SLEEVE: readonly Entry[] = [
   {
     id: 'band-cuts-in',
     place: 'upper arm',
-    views: ['front', 'back', 'side'],
+    views: ALL_ROUND,
     seen: 'The top band cuts in when the arm bends',
     roles: ['arm-band'],
     asks: 'The bent arm less the band when drawn: how much is missing?',
@@ -144,7 +144,7 @@ export const DETACHED_SLEEVE: readonly Entry[] = [
   {
     id: 'sleeve-turns-on-arm',
     place: 'upper arm',
-    views: ['front', 'back', 'side'],
+    views: ALL_ROUND,
     seen: 'The sleeve turns round the arm',
     roles: ['arm-band', 'sleeve-head'],
     often: 'now and then',
@@ -171,7 +171,7 @@ export const DETACHED_SLEEVE: readonly Entry[] = [
   {
     id: 'sleeve-hangs-too-low',
     place: 'elbow',
-    views: ['front', 'back', 'side'],
+    views: ALL_ROUND,
     seen: 'The fullness hangs too low over the cuff',
     roles: ['sleeve-head', 'arm-band'],
     asks: 'Lift it to where it should hang: how much?',
@@ -208,7 +208,7 @@ export const DETACHED_SLEEVE: readonly Entry[] = [
   {
     id: 'beads-drag',
     place: 'elbow',
-    views: ['front', 'back', 'side'],
+    views: ALL_ROUND,
     seen: 'The cloth puckers along the lines of beads',
     roles: ['sleeve'],
     needs: 'beads',
@@ -229,7 +229,7 @@ export const DETACHED_SLEEVE: readonly Entry[] = [
   {
     id: 'sleeves-differ',
     place: 'elbow',
-    views: ['front', 'back', 'side'],
+    views: ALL_ROUND,
     seen: 'The two sleeves do not look alike',
     roles: ['sleeve'],
     often: 'now and then',

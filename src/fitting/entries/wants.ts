@@ -1,5 +1,5 @@
 import type { OwnStep } from '../../outfit/outfit.ts';
-import type { Level, Role, Want } from '../entry.ts';
+import type { Level, Role, View, Want } from '../entry.ts';
 
 /** Panels of the front, from the centre. */
 export const FRONT: readonly Role[] = ['centre-front', 'side-front'];
@@ -9,6 +9,8 @@ export const BACK: readonly Role[] = ['centre-back', 'side-back'];
 export const SIDE: readonly Role[] = ['side-front', 'side-back'];
 /** Panels all round. */
 export const BODY: readonly Role[] = [...FRONT, ...BACK];
+/** From every side. */
+export const ALL_ROUND: readonly View[] = ['front', 'back', 'side'];
 /** Both parts of a leg. */
 export const LEGS: readonly Role[] = ['leg', 'lower-leg'];
 
@@ -16,7 +18,8 @@ type Bound = 'exact' | 'at least' | 'some';
 
 /*
  * Amounts are for one side of the body. What is pinched or missing all round the body is halved: `by` is 0.5. A sleeve, a
- * cuff and a leg go round by themselves, so that what is pinched there counts whole.
+ * cuff and a leg go round by themselves, in one piece or in several, so that what is pinched there counts whole. At the knee
+ * only the upper part is named; the lower part follows, because the knee seam holds both.
  */
 
 /** These pieces are wider together, or narrower where `by` is below zero. */

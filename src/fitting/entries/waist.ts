@@ -1,0 +1,186 @@
+import { memory, practice } from '../../cloth/source.ts';
+import type { Entry } from '../entry.ts';
+import { fittingDresses, watson } from './books.ts';
+import { ALL_ROUND, BODY, length, sewnIn, step, width } from './wants.ts';
+
+/** What is seen at the waist of a body or a skirt. */
+export const WAIST: readonly Entry[] = [
+  {
+    id: 'waist-tight',
+    place: 'waist',
+    views: ALL_ROUND,
+    seen: 'The waist is tight',
+    roles: BODY,
+    asks: 'How much is missing all round?',
+    often: 'now and then',
+    source: watson('making changes in straight seams'),
+    causes: [
+      {
+        id: 'narrow-waist',
+        is: 'the panels are too narrow at the waist',
+        test: 'Open the side seams at the waist: they gape and nothing else moves.',
+        change: 'Let the side seams out at the waist.',
+        measured: 'What is missing all round, half of it for each side.',
+        limits: 'The allowance of the side seams.',
+        wants: [width(BODY, 'waist', 0.5, 'at least')],
+        source: watson('making changes in straight seams'),
+      },
+    ],
+  },
+  {
+    id: 'waist-loose',
+    place: 'waist',
+    views: ALL_ROUND,
+    seen: 'The waist is loose',
+    roles: BODY,
+    asks: 'Pinch the surplus at one side seam: how much?',
+    often: 'now and then',
+    source: watson('making changes in straight seams'),
+    causes: [
+      {
+        id: 'wide-waist',
+        is: 'the panels are too wide at the waist',
+        test: 'Pinch the side seams: the waist lies close and the seams stay plumb.',
+        change: 'Take in the side seams at the waist.',
+        measured: 'The pinch at one side seam.',
+        // Pinched on one side already: it counts whole.
+        wants: [width(BODY, 'waist', -1)],
+        source: watson('making changes in straight seams'),
+      },
+    ],
+  },
+  {
+    id: 'folds-above-waist',
+    place: 'waist',
+    views: ALL_ROUND,
+    seen: 'Folds lie across above the waist',
+    roles: ['centre-front', 'centre-back'],
+    asks: 'Pinch a fold lengthwise: how much in all?',
+    often: 'now and then',
+    source: watson('altering waist patterns'),
+    causes: [
+      {
+        id: 'tight-below',
+        is: 'the hips are too tight and hold the cloth up',
+        test: 'Open the side seams below the waist: the folds drop away.',
+        change: 'Widen the hips, not the part that wrinkles.',
+        measured: 'What opens at the side seam.',
+        wants: [width(BODY, 'hip', 1, 'some')],
+        source: practice,
+      },
+      {
+        id: 'long-body',
+        is: 'the body is too long above the waist',
+        test: 'Pinch the fold: the body lies smooth and the waist sits where it should.',
+        change:
+          'Lay a fold in the pattern: the back 2 in (51 mm) above the waist, the front 2 in below the armhole.',
+        measured: 'The whole pinch, front and back alike.',
+        wants: [
+          length(['centre-front'], 'chest', 'waist', -1),
+          length(['centre-back'], 'chest', 'waist', -1),
+        ],
+        source: watson('altering waist patterns'),
+      },
+    ],
+  },
+  {
+    id: 'waist-too-high',
+    place: 'waist',
+    views: ALL_ROUND,
+    seen: 'The waist sits too high',
+    roles: ['centre-front', 'centre-back'],
+    asks: 'From the waist line to the waist: how much?',
+    often: 'now and then',
+    source: watson('pinning and basting'),
+    causes: [
+      {
+        id: 'short-body',
+        is: 'the body is too short above the waist',
+        test: 'Tie a tape round the waist: the line lies above it all round.',
+        change: 'Let the shoulder seams out, or cut front and back longer above the waist.',
+        measured: 'From the line to the tape.',
+        limits: 'Letting out: the allowance of the shoulder seams.',
+        wants: [length(['centre-front'], 'chest', 'waist', 1), length(['centre-back'], 'chest', 'waist', 1)],
+        source: watson('pinning and basting'),
+      },
+    ],
+  },
+  {
+    id: 'body-climbs',
+    place: 'waist',
+    views: ['back', 'side'],
+    seen: 'It climbs out of the skirt or the hose',
+    roles: ['centre-back'],
+    often: 'often',
+    source: watson('draped waist'),
+    causes: [
+      {
+        id: 'not-tied',
+        is: 'nothing ties the two together',
+        test: 'Raise the arms and lower them: it does not come back.',
+        change: 'Sew hooks to it at the back waist, and eyes to what is worn below.',
+        measured: 'The places of the back seams.',
+        wants: [
+          sewnIn(
+            'Hooks at the back waist',
+            ['centre-back'],
+            step('Mark three places at the back waist on both garments', 'mark', 5),
+            step('Sew three hooks and their eyes at the back waist', 'hand', 25),
+          ),
+        ],
+        source: watson('making plain sleeve, end; draped waist'),
+      },
+      {
+        id: 'short-tail',
+        is: 'it is too short below the waist',
+        test: 'Bend and sit: the hem comes out.',
+        change: 'Cut it longer below the waist.',
+        measured: 'What is missing to hold when seated.',
+        wants: [length(['centre-back'], 'waist', 'hem', 1, 'some')],
+        source: memory,
+      },
+    ],
+  },
+  {
+    id: 'waistband-tight',
+    place: 'waist',
+    views: ALL_ROUND,
+    seen: 'The waistband is tight',
+    roles: ['waistband'],
+    asks: 'How much is missing all round?',
+    often: 'now and then',
+    source: practice,
+    causes: [
+      {
+        id: 'short-band',
+        is: 'the waistband is too short',
+        test: 'Undo it: the skirt or the hose itself is easy.',
+        change: 'Cut the waistband longer; move the button if there is room.',
+        measured: 'What is missing all round, half of it for each side.',
+        wants: [width(['waistband'], 'waist', 0.5, 'at least')],
+        source: practice,
+      },
+    ],
+  },
+  {
+    id: 'skirt-waist-loose',
+    place: 'waist',
+    views: ALL_ROUND,
+    seen: 'The skirt is loose at the waist',
+    roles: ['skirt'],
+    asks: 'Pinch the surplus at one side: how much?',
+    often: 'now and then',
+    source: fittingDresses('part 15, hem difficulties'),
+    causes: [
+      {
+        id: 'wide-skirt',
+        is: 'the skirt is too wide at the waist',
+        test: 'Pinch it at the sides: it lies close and the hem is level.',
+        change: 'Take in the side seams of the skirt at the waist.',
+        measured: 'The pinch at one side.',
+        wants: [width(['skirt'], 'waist', -1)],
+        source: fittingDresses('part 15, hem difficulties'),
+      },
+    ],
+  },
+];

@@ -1,0 +1,141 @@
+import { memory, practice } from '../../cloth/source.ts';
+import type { Entry } from '../entry.ts';
+import { dillmont, watson } from './books.ts';
+import { ALL_ROUND, length, width } from './wants.ts';
+
+/** What is seen at the end of a sleeve and at its cuff. */
+export const WRIST: readonly Entry[] = [
+  {
+    id: 'sleeve-short',
+    place: 'wrist',
+    views: ALL_ROUND,
+    seen: 'The sleeve is too short',
+    roles: ['sleeve'],
+    asks: 'From the edge to where it should end: how much?',
+    often: 'often',
+    source: watson('altering sleeve patterns'),
+    causes: [
+      {
+        id: 'cut-short',
+        is: 'the sleeve was cut too short',
+        test: 'With the arm bent the wrist bone is bare, and the armhole sits right.',
+        change: 'Lengthen it by half above and half below the elbow, upper and under sleeve alike.',
+        measured: 'What is missing, half of it for each part: 2 in is 1 in above and 1 in below.',
+        wants: [length(['sleeve'], 'upper-arm', 'elbow', 0.5), length(['sleeve'], 'elbow', 'wrist', 0.5)],
+        source: watson('altering sleeve patterns'),
+      },
+    ],
+  },
+  {
+    id: 'sleeve-long',
+    place: 'wrist',
+    views: ALL_ROUND,
+    seen: 'The sleeve is too long',
+    roles: ['sleeve'],
+    asks: 'From where it should end to the edge: how much?',
+    often: 'often',
+    source: watson('altering sleeve patterns'),
+    causes: [
+      {
+        id: 'cut-long',
+        is: 'the sleeve was cut too long',
+        test: 'With the arm hanging it covers the hand, and the armhole sits right.',
+        change: 'Shorten it by half above and half below the elbow, upper and under sleeve alike.',
+        measured: 'What is too much, half of it for each part.',
+        wants: [length(['sleeve'], 'upper-arm', 'elbow', -0.5), length(['sleeve'], 'elbow', 'wrist', -0.5)],
+        source: watson('altering sleeve patterns'),
+      },
+    ],
+  },
+  {
+    id: 'cuff-tight',
+    place: 'wrist',
+    views: ALL_ROUND,
+    seen: 'The cuff is tight',
+    roles: ['cuff'],
+    asks: 'The wrist with its ease and lap, less the cuff: how much is missing?',
+    often: 'often',
+    source: memory,
+    causes: [
+      {
+        id: 'short-cuff',
+        is: 'the cuff is too short for the wrist',
+        test: 'Hold its ends over each other without pulling: the button does not reach its hole.',
+        change: 'Cut the cuff longer, all its layers and its frill alike. More gathers are not needed.',
+        measured: 'The wrist and 13 to 25 mm (1/2 to 1 in) of ease and the lap, less the cuff.',
+        limits: 'Without an opening it must pass the hand.',
+        // A cuff goes round one wrist: what is missing counts whole.
+        wants: [width(['cuff'], 'wrist', 1, 'at least')],
+        source: memory,
+      },
+      {
+        id: 'button-too-far-in',
+        is: 'the buttons sit too far in',
+        test: 'The lap is wider than it was drawn.',
+        change: 'Move the buttons nearer to the edge.',
+        measured: 'The lap less the lap that was drawn.',
+        wants: [],
+        source: practice,
+      },
+    ],
+  },
+  {
+    id: 'cuff-loose',
+    place: 'wrist',
+    views: ALL_ROUND,
+    seen: 'The cuff is loose and slips over the hand',
+    roles: ['cuff'],
+    asks: 'Pinch the surplus: how much in all?',
+    often: 'now and then',
+    source: memory,
+    causes: [
+      {
+        id: 'button-too-far-out',
+        is: 'the buttons sit too near the edge',
+        test: 'Lap the cuff further: it holds and still looks right.',
+        change: 'Move the buttons further in.',
+        measured: 'What it is lapped further.',
+        wants: [],
+        source: practice,
+      },
+      {
+        id: 'long-cuff',
+        is: 'the cuff is too long for the wrist',
+        test: 'Pinch it: with 13 mm (1/2 in) of ease it stays on the wrist.',
+        change: 'Cut the cuff shorter, all its layers and its frill alike.',
+        measured: 'All that is pinched.',
+        wants: [width(['cuff'], 'wrist', -1)],
+        source: memory,
+      },
+    ],
+  },
+  {
+    id: 'cuff-frill-uneven',
+    place: 'wrist',
+    views: ALL_ROUND,
+    seen: 'The wrist frill does not fall evenly',
+    roles: ['frill'],
+    often: 'now and then',
+    source: dillmont('plain sewing, sewing on gathers'),
+    causes: [
+      {
+        id: 'not-divided',
+        is: 'frill and cuff were not divided alike',
+        test: 'Measure each quarter between the marks: they differ.',
+        change: 'Divide both into as many equal parts, match them, and sew again.',
+        measured: 'Quarter against quarter.',
+        wants: [],
+        source: dillmont('plain sewing, sewing on gathers'),
+      },
+      {
+        id: 'held-tight',
+        is: 'the inner edge of a shaped frill was not clipped or was held tight',
+        test: 'Clip the inner edge to its stay-stitching: the frill falls in even waves.',
+        change: 'Clip the inner edge and sew the frill on easy.',
+        measured: 'Nothing to measure.',
+        wants: [],
+        source: memory,
+      },
+    ],
+  },
+];
