@@ -1,0 +1,281 @@
+import { type Length, nm } from '../length/length.ts';
+import type { Piece } from '../outfit/outfit.ts';
+import { flattenOutline, pointOf } from '../shape/flatten.ts';
+import { edgeLengths } from '../shape/measure.ts';
+import type { Outline, OutlineEdge, Point } from '../shape/outline.ts';
+import type { Amount } from './cure-types.ts';
+import type { Level, Role } from './entry.ts';
+import { hasEdge, isCalled } from './panels.ts';
+import { type Placed, type Sides, sidesOf, topOf } from './sides.ts';
+import { cutAt } from './split.ts';
+
+/** A change along the height of a piece, straight between its knots and level beyond them. */
+type Knots = readonly (readonly [y: number, by: number])[];
+
+const at = (knots: Knots, y: number, near = y): number => {
+  // Beyond its ends a stretch goes on straight, so that the handles of a curve move as the curve itself does.
+  const i = knots.findIndex(([knot]) => knot > near);
+  const [from, to] = [knots[i < 0 ? knots.length - 1 : i - 1], knots[i < 0 ? knots.length : i]];
+  if (!from || !to) return (from ?? to)?.[1] ?? 0;
+  return from[1] + ((to[1] - from[1]) * (y - from[0])) / (to[0] - from[0]);
+};
+
+/** Roles of pieces that hang from the body's middle, and so are changed at the edge further from it. */
+const PANELS: readonly Role[] = ['centre-front', 'side-front', 'side-back', 'centre-back'];
+/** Roles of pieces that have several levels. */
+const TALL: readonly Role[] = [...PANELS, 'sleeve', 'leg', 'lower-leg', 'skirt'];
+
+const MIDDLE = ['fold', 'opening', 'lap', 'centre', 'center'];
+const holds = (path: readonly Placed[], ...names: readonly string[]): boolean =>
+  path.some(({ edge }) => isCalled(edge.name, ...names));
+
+/** Which parts of a change in width go to the left and to the right side of a piece; together they are all of it. */
+function shares(piece: Piece, role: Role, sides: Sides, edges: readonly string[]): readonly [number, number] {
+  const named = (path: readonly Placed[]): boolean => path.some(({ edge }) => edges.includes(edge.name));
+  const [left, right] = [named(sides.left), named(sides.right)];
+  if (left !== right) return left ? [1, 0] : [0, 1];
+  const inner = (path: readonly Placed[]): boolean => holds(path, ...MIDDLE);
+  if (inner(sides.left) !== inner(sides.right)) return inner(sides.left) ? [0, 1] : [1, 0];
+  if (left && right) return [0.5, 0.5];
+  if (!PANELS.includes(role)) return piece.cut === 'fold' ? [0, 1] : [0.5, 0.5];
+  const outer = (path: readonly Placed[]): boolean => holds(path, 'side', 'armhole');
+  return outer(sides.left) && !outer(sides.right) ? [1, 0] : [0, 1];
+}
+
+/** Where a height comes to lie once lengths have changed. */
+function downBy(
+  role: Role,
+  levels: ReadonlyMap<Level, Length>,
+  amounts: readonly Amount[],
+): (y: number, near: number) => number {
+  const order = [...levels].sort((a, b) => a[1] - b[1]);
+  const parts = amounts.flatMap((amount): readonly { knots: Knots; lift: number }[] => {
+    const i = order.findIndex(([level]) => level === amount.level);
+    const [from, to] = [order[i]?.[1], order[i + 1]?.[1]];
+    if (amount.kind !== 'length' || amount.by === 0 || i < 0 || from === undefined || to === undefined)
+      return [];
+    // A rise is changed at its top: the leg below stays where it is.
+    const lift = role === 'leg' && ['waist', 'hip'].includes(amount.level) ? amount.by : 0;
+    return [
+      {
+        knots: [
+          [from, 0],
+          [to, amount.by],
+        ],
+        lift,
+      },
+    ];
+  });
+  return (y, near) => parts.reduce((sum, { knots, lift }) => sum + at(knots, y, near) - lift, 0);
+}
+
+/** Heights at which a length begins or ends to change. */
+const lengthKnots = (levels: ReadonlyMap<Level, Length>, amounts: readonly Amount[]): readonly number[] => {
+  const order = [...levels.entries()].sort((a, b) => a[1] - b[1]);
+  return amounts.flatMap(({ kind, level, by }) => {
+    const i = order.findIndex(([one]) => one === level);
+    return kind === 'length' && by !== 0 ? order.slice(i, i + 2).map(([, y]) => y) : [];
+  });
+};
+
+/** How far out a side goes at every height: nothing at its upper end, as was asked at each level, the same below the last. */
+function outBy(
+  path: readonly Placed[],
+  levels: ReadonlyMap<Level, Length>,
+  amounts: readonly Amount[],
+): Knots {
+  const top = topOf(path);
+  const asked = amounts
+    .flatMap(({ kind, level, by }): readonly (readonly [number, number])[] => {
+      const y = levels.get(level);
+      return kind === 'width' && level !== 'neck' && y !== undefined ? [[y, by]] : [];
+    })
+    .sort((a, b) => a[0] - b[0]);
+  const [first] = asked;
+  return first && first[0] > top + 1 ? [[top, 0], ...asked] : asked;
+}
+
+/** Moves the control points of an edge, each by the rule; `near` is a height in the middle of its segment. */
+function moved(
+  { edge, from }: Placed,
+  cuts: readonly number[],
+  rule: (point: Point, near: number) => Point,
+): OutlineEdge {
+  let start = from;
+  const segments = edge.segments.flatMap((segment) => {
+    const parts = cutAt(start, segment, cuts);
+    start = segment.to;
+    return parts;
+  });
+  start = from;
+  return {
+    name: edge.name,
+    segments: segments.map((segment) => {
+      const near =
+        segment.kind === 'line'
+          ? (start.y + segment.to.y) / 2
+          : (start.y + 3 * segment.first.y + 3 * segment.second.y + segment.to.y) / 8;
+      start = segment.to;
+      const go = (point: Point): Point => rule(point, near);
+      return segment.kind === 'line'
+        ? { kind: 'line', to: go(segment.to) }
+        : { kind: 'curve', first: go(segment.first), second: go(segment.second), to: go(segment.to) };
+    }),
+  };
+}
+
+/** A piece with sides: the sides move at every level, what lies across above and below follows. */
+function bySides(
+  piece: Piece,
+  role: Role,
+  sides: Sides,
+  levels: ReadonlyMap<Level, Length>,
+  amounts: readonly Amount[],
+  edges: readonly string[],
+): Outline {
+  const down = downBy(role, levels, amounts);
+  const lengthCuts = lengthKnots(levels, amounts);
+  const [left, right] = shares(piece, role, sides, edges);
+  const neck = amounts.find(({ kind, level }) => kind === 'width' && level === 'neck')?.by ?? 0;
+  const rules = new Map<
+    string,
+    { readonly cuts: readonly number[]; readonly x: (point: Point, near: number) => number }
+  >();
+  const out = (
+    path: readonly Placed[],
+    share: number,
+    sign: number,
+  ): ((point: Point, near: number) => number) => {
+    const knots = share === 0 ? [] : outBy(path, levels, amounts);
+    const by = (point: Point, near: number): number => sign * share * at(knots, point.y, near);
+    const cuts = [...lengthCuts, ...knots.map(([y]) => y)];
+    for (const { edge } of path) rules.set(edge.name, { cuts, x: by });
+    return by;
+  };
+  const sideOf = { left: out(sides.left, left, -1), right: out(sides.right, right, 1) };
+  const corner = (point: Point): number | undefined => {
+    for (const side of ['left', 'right'] as const)
+      for (const { from, to } of sides[side])
+        if ((from.x === point.x && from.y === point.y) || (to.x === point.x && to.y === point.y))
+          return sideOf[side](point, point.y);
+    return undefined;
+  };
+  for (const path of [sides.top, sides.bottom]) {
+    const [first, last] = [path[0], path.at(-1)];
+    if (!first || !last) continue;
+    const [begin, end] = [corner(first.from) ?? 0, corner(last.to) ?? 0];
+    const even = (left > 0 && right > 0) || path === sides.bottom;
+    const width = last.to.x - first.from.x;
+    // The corner between neck and shoulder stays where it is unless the neck itself is changed.
+    const between = (point: Point): number => {
+      const known = corner(point);
+      if (known !== undefined) return known;
+      if (even && width !== 0) return begin + ((end - begin) * (point.x - first.from.x)) / width;
+      const atNeck = path.some(
+        ({ edge, from, to }) =>
+          isCalled(edge.name, 'neck') && [from, to].some((one) => one.x === point.x && one.y === point.y),
+      );
+      const atShoulder = path.some(
+        ({ edge, from, to }) =>
+          isCalled(edge.name, 'shoulder') && [from, to].some((one) => one.x === point.x && one.y === point.y),
+      );
+      return atNeck && atShoulder ? neck * (right > 0 ? 1 : -1) : 0;
+    };
+    for (const { edge, from, to } of path) {
+      const [a, b] = [between(from), between(to)];
+      const wide = to.x - from.x;
+      const x = (point: Point): number => (wide === 0 ? a : a + ((b - a) * (point.x - from.x)) / wide);
+      rules.set(edge.name, { cuts: lengthCuts, x });
+    }
+  }
+  const all = [...sides.left, ...sides.right, ...sides.top, ...sides.bottom];
+  const changed = new Map(
+    all.map((one) => {
+      const { cuts, x } = rules.get(one.edge.name) ?? { cuts: [], x: () => 0 };
+      const go = (point: Point, near: number): Point =>
+        pointOf(point.x + x(point, near), point.y + down(point.y, near));
+      return [one.edge.name, moved(one, cuts, go)] as const;
+    }),
+  );
+  return closed(piece.outline.edges.map((edge) => changed.get(edge.name) ?? edge));
+}
+
+/** An outline begins where its last edge ends. */
+const closed = (edges: readonly OutlineEdge[]): Outline => ({
+  start: edges.at(-1)?.segments.at(-1)?.to ?? pointOf(0, 0),
+  edges,
+});
+
+/** The edge by which a band, a cuff, a collar or a frill is sewn on. */
+export function sewnEdge(outline: Outline): string {
+  const names = outline.edges.map(({ name }) => name);
+  const usual = ['neck', 'seam', 'inner', 'waist', 'upper', 'lower'];
+  const lengths = edgeLengths(outline);
+  const found = usual.flatMap((word) => names.filter((name) => isCalled(name, word)))[0];
+  return found ?? [...names].sort((a, b) => (lengths.get(b) ?? 0) - (lengths.get(a) ?? 0))[0] ?? '';
+}
+
+function stretchedBy(outline: Outline, anchor: number, factor: number): Outline {
+  const go = ({ x, y }: Point): Point => pointOf(anchor + (x - anchor) * factor, y);
+  return {
+    start: go(outline.start),
+    edges: outline.edges.map(({ name, segments }) => ({
+      name,
+      segments: segments.map((one) =>
+        one.kind === 'line'
+          ? { kind: 'line', to: go(one.to) }
+          : { kind: 'curve', first: go(one.first), second: go(one.second), to: go(one.to) },
+      ),
+    })),
+  };
+}
+
+/** A piece without sides is spread evenly across, until the edge by which it is sewn on has the length that is wanted. */
+function spread(piece: Piece, by: number, edges: readonly string[]): Outline {
+  const { outline } = piece;
+  const xs = flattenOutline(outline).map(({ x }) => x);
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const on = outline.edges.findIndex(({ name }) => edges.includes(name));
+  const end = outline.edges[on]?.segments.at(-1)?.to.x;
+  const anchor = hasEdge(piece, 'fold')
+    ? 0
+    : end === undefined
+      ? (left + right) / 2
+      : end > (left + right) / 2
+        ? left
+        : right;
+  const edge = sewnEdge(outline);
+  const long = (factor: number): number => edgeLengths(stretchedBy(outline, anchor, factor)).get(edge) ?? 0;
+  const before = long(1);
+  const wanted = before + by;
+  if (right === left || wanted <= 0) return outline;
+  // An edge grows evenly enough with the spread that a few chords find its length to the nanometre.
+  let [factor, next] = [1, 1 + by / (right - left)];
+  for (let i = 0; i < 20 && Math.abs(long(next) - wanted) > 1; i++) {
+    const [one, two] = [long(factor), long(next)];
+    if (one === two) break;
+    [factor, next] = [next, next + ((wanted - two) * (next - factor)) / (two - one)];
+  }
+  return stretchedBy(outline, anchor, next);
+}
+
+/**
+ * The outline of a piece with what it is to be wider or longer. What is not named between two amounts follows evenly; below
+ * the last it is as at the last. Edges keep their names and order.
+ * @param levels heights of the piece's levels in its drawing
+ * @param edges the edges that are moved; where none is named, a panel is changed at the edge further from the centre, and
+ *   what goes round by itself on both sides
+ */
+export function altered(
+  piece: Piece,
+  role: Role,
+  levels: ReadonlyMap<Level, Length>,
+  amounts: readonly Amount[],
+  edges: readonly string[] = [],
+): Outline {
+  if (amounts.every(({ by }) => by === 0)) return piece.outline;
+  const sides = TALL.includes(role) ? sidesOf(piece.outline) : undefined;
+  if (sides) return bySides(piece, role, sides, levels, amounts, edges);
+  const by = amounts.find(({ kind, level }) => kind === 'width' && levels.has(level))?.by ?? nm(0);
+  return by === 0 ? piece.outline : spread(piece, by, edges);
+}
