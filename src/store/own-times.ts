@@ -22,27 +22,27 @@ const counting = ({ counts, countedMs = 0, countedThen = 0 }: StepProgress): num
   return (countedMs * Math.max(all, countedThen)) / countedThen;
 };
 
+const believed = (took: number): boolean => took >= LEAST_MS && took <= MOST_MS;
+
 /**
- * How long a step took, ms, whether that can be believed or not: the time of counting where there is one, else from when
- * its card was opened until it was done. Of a step that is to be done again, how long it took the last time.
+ * How long a step took, ms, where that can be believed: the time of counting where there is one, however long, since
+ * pauses are not in it; else from when its card was opened until it was done, but not where the card was only passed by,
+ * nor where it lay open for hours. Of a step that is to be done again, how long it took before.
  */
 export const tookMs = (step: StepProgress): number | undefined => {
   const { openedAt, doneAt } = step;
   if (doneAt === undefined) return step.tookMs;
-  return counting(step) ?? (openedAt === undefined ? step.tookMs : doneAt - openedAt);
+  const counted = counting(step);
+  if (counted !== undefined && counted >= LEAST_MS) return counted;
+  return openedAt !== undefined && believed(doneAt - openedAt) ? doneAt - openedAt : step.tookMs;
 };
 
-/**
- * Minutes that steps really took, by step, where that can be believed: not where the card was only passed by, nor where it
- * lay open for hours. Time of counting is believed however long it is, since pauses are not in it.
- */
+/** Minutes that steps really took, by step, where that can be believed. */
 export const ownMinutes = (progress: Pick<Progress, 'steps'>): ReadonlyMap<string, number> => {
   const minutes = new Map<string, number>();
   for (const [id, step] of progress.steps) {
     const took = tookMs(step);
-    if (took === undefined || took < LEAST_MS) continue;
-    const counted = step.doneAt !== undefined && counting(step) !== undefined;
-    if (counted || took <= MOST_MS) minutes.set(id, took / MS_A_MINUTE);
+    if (took !== undefined) minutes.set(id, took / MS_A_MINUTE);
   }
   return minutes;
 };

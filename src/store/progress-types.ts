@@ -26,7 +26,7 @@ export interface StepProgress {
   /** Times of the first and last touch of a count and the number counted between them, for the pace. */
   readonly countedFrom?: number;
   readonly countedTo?: number;
-  /** How long it took the last time, ms, where it was done before and has to be done again. */
+  /** How long it took the last time, ms, where it was done before, has to be done again, and that can be believed. */
   readonly tookMs?: number;
   /** Time spent counting, ms, without pauses of more than a minute, and what was counted in it. */
   readonly countedMs?: number;

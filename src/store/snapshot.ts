@@ -1,8 +1,8 @@
 import { bad, good, type Result } from '../length/result.ts';
 import type { Deed } from './deed.ts';
-import { type Packed, pack, packedCount } from './pack.ts';
+import { isRun, type Packed, pack, packedCount } from './pack.ts';
 import { emptyProgress } from './progress.ts';
-import type { Progress, StepProgress } from './progress-types.ts';
+import type { Progress, Seen, StepProgress } from './progress-types.ts';
 import { laterDeeds } from './trail.ts';
 
 const FORMAT = 'slipbaste-snapshot';
@@ -29,6 +29,27 @@ export interface Snapshot {
   readonly count: number;
 }
 
+/** What was seen without its picture, which is large and lies with its deed already. */
+const withoutPhoto = (seen: Seen): Seen => {
+  const { photo: _there, ...rest } = seen;
+  return rest;
+};
+
+/** What was seen, each with the picture of its deed. */
+const withPhotos = (seen: readonly Seen[], packed: readonly Packed[]): readonly Seen[] => {
+  const photos = new Map<string, string>();
+  if (seen.length > 0) {
+    for (const row of packed) {
+      if (!isRun(row) && row.act.kind === 'seen' && row.act.photo !== undefined)
+        photos.set(row.id, row.act.photo);
+    }
+  }
+  return seen.map((one) => {
+    const photo = photos.get(one.deed);
+    return photo === undefined ? one : { ...one, photo };
+  });
+};
+
 /** Writes a progress down. It shares parts with the progress, so it must be stored before anything else happens. */
 export const takeSnapshot = (progress: Progress): Snapshot => {
   const { trail, ...sum } = progress;
@@ -37,7 +58,7 @@ export const takeSnapshot = (progress: Progress): Snapshot => {
     format: FORMAT,
     version: VERSION,
     outfit: progress.outfit,
-    sum,
+    sum: { ...sum, seen: sum.seen.map(withoutPhoto) },
     heads: trail?.heads ?? new Map(),
     last: trail?.last,
     undone: trail?.undone ?? new Set(),
@@ -91,5 +112,5 @@ export const restoreSnapshot = (snapshot: unknown, outfit: string): Result<Progr
   }
   if (count > 0 && !isRecord(last)) return bad('The snapshot is damaged: its last deed is missing.');
   const trail = { packed, later: [], length: 0, heads, last: last as Deed | undefined, undone };
-  return good({ ...emptyProgress(outfit), ...sum, trail });
+  return good({ ...emptyProgress(outfit), ...sum, seen: withPhotos(sum.seen, packed), trail });
 };

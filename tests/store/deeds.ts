@@ -27,8 +27,47 @@ const pointer = fc.constantFrom(
   'broken',
 );
 
+const deedName = fc
+  .tuple(fc.constantFrom('a', 'b'), fc.nat(30))
+  .map(([device, n]): DeedId => `${device}-${n}`);
+
+/** A rework of these steps; its id is one of few, so that two devices happen to choose the same. */
+const rework = fc.record({
+  id: fc.constantFrom('r-1', 'r-2', 'r-3'),
+  say: fc.constant('Front wider'),
+  undo: fc.constant([]),
+  again: fc.array(fc.record({ step: name, minutes: fc.nat(60) }), { maxLength: 3 }),
+});
+
+/** Any act of a try-on. */
+export const anyFitting: fc.Arbitrary<Act> = fc.oneof(
+  fc.record(
+    {
+      kind: fc.constant('seen' as const),
+      garment: name,
+      entry: fc.constantFrom('surplus-under-the-arm', 'cuff-tight'),
+      side: fc.constantFrom('both' as const, 'left' as const),
+      amount: fc.integer(),
+      photo: fc.constant('data:image/jpeg;base64,AAAA'),
+    },
+    { requiredKeys: ['kind', 'garment', 'entry', 'side'] },
+  ),
+  fc.record({ kind: fc.constant('let-be' as const), seen: deedName }),
+  fc.record({
+    kind: fc.constant('reworked' as const),
+    say: fc.constant('made the front wider'),
+    changes: fc.array(fc.record({ at: pointer, was: value, now: value }, { requiredKeys: ['at'] }), {
+      maxLength: 1,
+    }),
+    rework,
+    cures: fc.array(deedName, { maxLength: 6 }),
+  }),
+);
+
 /** Any act but taking back. Steps, items and places are few, so that acts meet. */
 export const anyAct: fc.Arbitrary<Act> = fc.oneof(
+  anyFitting,
+  anyFitting,
   fc.record({
     kind: fc.constant('outfit-begun' as const),
     description: fc.constant({ cloth: {}, list: [1] }),

@@ -99,6 +99,25 @@ describe('a snapshot', () => {
     expect(undone.undo).toBeUndefined();
   });
 
+  it('holds each picture once, and gives it back with what was seen', () => {
+    const photo = `data:image/jpeg;base64,${'A'.repeat(200_000)}`;
+    const acts = Array.from({ length: 30 }, (_, i) =>
+      deed(i, {
+        kind: 'seen',
+        garment: 'shirt',
+        entry: 'cuff-tight',
+        side: 'both',
+        photo: `${photo}${'B'.repeat(i)}`,
+      }),
+    );
+    const snapshot = stored(acts);
+    expect(JSON.stringify(snapshot.sum.seen).length).toBeLessThan(10_000);
+    const back = restoreSnapshot(snapshot, 'o');
+    if (!back.ok) throw new Error(back.error);
+    expect(seen(back.value)).toEqual(seen(addUp(acts)));
+    expect(back.value.seen[7]?.photo).toBe(`${photo}BBBBBBB`);
+  });
+
   it('is refused with a reason when it is foreign, of another version or damaged', () => {
     const whole = stored(taps(60));
     const reason = (snapshot: unknown, outfit = 'o') => {
