@@ -7,6 +7,7 @@ import { expand } from './expand/garment.ts';
 import { findLoop, heldUp } from './loop.ts';
 import { rules } from './rules/all.ts';
 import { marksLive } from './rules/marks.ts';
+import { reworked } from './rules/reworked.ts';
 import { constraintsOf } from './rules/rule.ts';
 import { tackTheShape } from './rules/tacking.ts';
 import { tryOnsFirst } from './rules/tryons.ts';
@@ -36,6 +37,12 @@ export function runningOrder(outfit: Outfit, standing: Standing = fresh): Result
     for (const subject of made.subjects.values()) for (const step of subject.steps) steps.set(step.id, step);
     take(made.inner);
     for (const rule of rules) take(constraintsOf(rule, made));
+  }
+  const counted = new Set(standing.done);
+  for (const made of garments) {
+    const again = reworked(made, standing.reworks ?? [], counted);
+    for (const step of again.steps) steps.set(step.id, step);
+    take(again.constraints);
   }
   take(ownConstraints(standing, steps));
 

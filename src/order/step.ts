@@ -42,6 +42,13 @@ export interface Step {
   readonly final: boolean;
   /** What this step does to marks that are in the cloth. */
   readonly kills: readonly MarkKiller[];
+  /** Where it is done again: for which rework, how much of it (empty: all), and its words and minutes as a whole. */
+  readonly again?: {
+    readonly rework: string;
+    readonly only: string;
+    readonly say: string;
+    readonly minutes: number;
+  };
 }
 
 /** Why one step goes before another. */

@@ -1,0 +1,121 @@
+import { practice } from '../../cloth/source.ts';
+import type { Made } from '../expand/made.ts';
+import type { AgainStep, Rework, UndoStep } from '../running-types.ts';
+import type { Constraint, SetUp, Step, StepId } from '../step.ts';
+
+const RULE = 'undo, then do again';
+
+/** Tool for unpicking. */
+const RIPPER = 'seam ripper';
+
+const undoes = /^(unpick|open|cut-anew|lines-anew)-/;
+
+/** True for a step that takes something back or cuts it anew. */
+export const isUndo = (step: Pick<Step, 'action'>): boolean => undoes.test(step.action);
+
+/** Id of an undoing step: two reworks never share one. */
+export const undoId = (rework: string, undo: Pick<UndoStep, 'garment' | 'of' | 'action'>): StepId =>
+  `${undo.garment}/${undo.of.id}/${undo.action}-${rework}`;
+
+/** What work taken back adds to the steps of a garment. */
+export interface Reworked {
+  /** New steps, and steps that are done again with their words and minutes. */
+  readonly steps: readonly Step[];
+  readonly constraints: readonly Constraint[];
+}
+
+/**
+ * What was sewn last comes out first, and all of it before anything is cut again; a piece cut again gets its lines before
+ * anything else is done to it; a seam is sewn again when it is open.
+ *
+ * Nothing but undoing ever comes before undoing, so no loop can arise.
+ */
+export function reworked(made: Made, reworks: readonly Rework[], done: ReadonlySet<StepId>): Reworked {
+  const found: Step[] = [];
+  const constraints: Constraint[] = [];
+  const own = new Map(
+    [...made.subjects.values()].flatMap(({ steps }) => steps.map((step) => [step.id, step] as const)),
+  );
+  const again = new Map<StepId, { readonly entry: AgainStep; readonly rework: string }>();
+  for (const rework of reworks) {
+    for (const entry of rework.again)
+      if (own.has(entry.step)) again.set(entry.step, { entry, rework: rework.id });
+    const steps = rework.undo.flatMap((undo) => stepFor(made, rework.id, undo) ?? []);
+    const redone = new Set(rework.again.map(({ step }) => step));
+    const put = (before: Step, after: Step, because: string, waivable = false) =>
+      constraints.push({
+        before: before.id,
+        after: after.id,
+        rule: RULE,
+        because,
+        source: practice,
+        waivable,
+      });
+    steps.forEach((step, i) => {
+      const next = steps[i + 1];
+      if (next) put(step, next, sayNext(step, next), isOut(step) && isOut(next));
+    });
+    for (const step of steps) {
+      const marks = step.action.startsWith('lines-anew') || step.action.startsWith('cut-anew');
+      for (const other of own.values()) {
+        if (!redone.has(other.id) && done.has(other.id)) continue;
+        if (marks && other.of.id !== step.of.id && other.pieces.some((piece) => step.pieces.includes(piece)))
+          put(step, other, 'what is cut anew is cut and marked before anything is done to it');
+        else if (!marks && redone.has(other.id) && other.of.id === step.of.id)
+          put(step, other, 'it is opened before it is sewn again');
+      }
+    }
+    found.push(...steps);
+  }
+  for (const [id, { entry, rework }] of again) {
+    const step = own.get(id);
+    if (step) found.push(doneAgain(step, entry, rework));
+  }
+  return { steps: found, constraints };
+}
+
+const isOut = (step: Step): boolean => /^(unpick|open)-/.test(step.action);
+
+const sayNext = (step: Step, next: Step): string =>
+  isOut(next)
+    ? 'what was sewn last comes out first'
+    : isOut(step)
+      ? 'the old piece is out before the new one is cut, so that it can be laid under it'
+      : 'a piece is cut before its lines are marked';
+
+const doneAgain = (step: Step, { only, minutes }: AgainStep, rework: string): Step => ({
+  ...step,
+  ...(only === undefined ? {} : { say: `${step.say}, ${only}` }),
+  minutes,
+  again: { rework, only: only ?? '', say: step.say, minutes: step.minutes },
+});
+
+/** The card of an undoing; none where its garment or pieces are no longer there. */
+function stepFor(made: Made, rework: string, undo: UndoStep): Step | undefined {
+  const { pieces, subjects } = { pieces: made.looked.pieces, subjects: made.subjects };
+  if (undo.garment !== made.garment.id || !subjects.has(undo.of.id)) return undefined;
+  const there = undo.pieces.filter((piece) => pieces.has(piece));
+  const [first] = there;
+  if (first === undefined) return undefined;
+  return {
+    id: undoId(rework, undo),
+    garment: undo.garment,
+    of: undo.of,
+    action: `${undo.action}-${rework}`,
+    setUp: setUpFor(undo),
+    say: undo.say,
+    pieces: there,
+    edges: undo.edges.filter((edge) => made.looked.beside.has(edge)),
+    times: undo.times,
+    minutes: undo.minutes,
+    final: undo.action === 'cut-anew',
+    kills: [],
+  };
+}
+
+const setUpFor = ({ action }: UndoStep): SetUp =>
+  action === 'cut-anew'
+    ? { station: 'cut', thread: '', tool: '' }
+    : action === 'lines-anew'
+      ? { station: 'mark', thread: '', tool: '' }
+      : { station: 'hand', thread: '', tool: RIPPER };
