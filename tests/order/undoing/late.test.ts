@@ -1,0 +1,74 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { runningOrder } from '../../../src/order/running.ts';
+import type { Running } from '../../../src/order/running-types.ts';
+import { costOfFindingLate, type Misfit } from '../../../src/order/undoing/late.ts';
+import { prepareUndoing, undoing } from '../../../src/order/undoing/undoing.ts';
+import type { Alteration } from '../../../src/order/undoing/undoing-types.ts';
+import type { Outfit } from '../../../src/outfit/outfit.ts';
+import { demo, demos } from '../../outfit/demo-files.ts';
+
+const orderOf = (outfit: Outfit): Running => {
+  const found = runningOrder(outfit);
+  if (!found.ok) throw new Error(found.error.say);
+  return found.value;
+};
+
+const known = demos.map((name) => {
+  const outfit = demo(name);
+  return { name, outfit, prepared: prepareUndoing(outfit, orderOf(outfit)) };
+});
+
+/** Any alteration of any piece: cut anew, or moved at some of its edges, on both sides or on one. */
+const alterationsOf = (outfit: Outfit): fc.Arbitrary<Alteration> =>
+  fc
+    .constantFrom(...outfit.garments.flatMap((g) => g.pieces.map((piece) => ({ garment: g.id, piece }))))
+    .chain(({ garment, piece }) =>
+      fc.record({
+        garment: fc.constant(garment),
+        piece: fc.constant(piece.id),
+        how: fc.constantFrom('anew', 'edges'),
+        edges: fc.subarray(
+          piece.outline.edges.map(({ name }) => name),
+          { minLength: 1 },
+        ),
+        side: piece.cut === 'pair' ? fc.constantFrom('both', 'left', 'right') : fc.constant('both' as const),
+        say: fc.constant(''),
+      }),
+    );
+
+const misfitOf = (alterations: readonly Alteration[], id = 'one', chance = 1): Misfit => ({
+  id,
+  name: id,
+  chance,
+  alterations,
+});
+
+describe.each(known)('what finding out late costs in the $name', ({ outfit, prepared }) => {
+  const { sequence } = prepared.running;
+
+  it('is at every point what undoing says there, with whatever times of her own', () => {
+    fc.assert(
+      fc.property(
+        fc.array(alterationsOf(outfit), { minLength: 1, maxLength: 3 }),
+        fc.array(fc.integer({ min: 1, max: sequence.length }), { minLength: 6, maxLength: 6 }),
+        fc.array(fc.tuple(fc.constantFrom(...sequence), fc.integer({ min: 1, max: 90 })), { maxLength: 5 }),
+        (alterations, places, times) => {
+          const own = new Map(times);
+          const { points } = costOfFindingLate(prepared, [misfitOf(alterations)], own);
+          expect(points.map(({ step }) => step)).toEqual(sequence);
+          for (const done of places) {
+            const direct = undoing(prepared, alterations, {
+              done: sequence.slice(0, done),
+              own,
+              id: 'late',
+              say: '',
+            });
+            expect(points[done - 1]).toMatchObject({ done, minutes: direct.minutes.total });
+          }
+        },
+      ),
+      { numRuns: 60, seed: 20270529 },
+    );
+  });
+});
