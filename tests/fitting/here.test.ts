@@ -101,6 +101,14 @@ describe('what can be seen on a garment', () => {
     expect(ENTRIES.map(({ id }) => id).filter((id) => !seen.has(id))).toEqual(['waistband-tight']);
   });
 
+  it('ends where the garment ends', () => {
+    expect(ids(plain, 'hips', 'front')).toContain('hips-tight');
+    expect(ids(shirt, 'hips', 'front')).toEqual([]);
+    expect(ids(ballgown, 'hips', 'front')).toContain('skirt-tight-hips');
+    expect(ids(ballgown)).not.toContain('hips-tight');
+    expect(ids(ballgown)).not.toContain('hem-tight');
+  });
+
   it('is nothing for a garment without pieces', () => {
     expect(entriesFor({ ...shirt, pieces: [], works: [], joins: [] })).toEqual([]);
   });
