@@ -7,7 +7,7 @@ import { expand } from './expand/garment.ts';
 import { findLoop, heldUp } from './loop.ts';
 import { rules } from './rules/all.ts';
 import { marksLive } from './rules/marks.ts';
-import { reworked } from './rules/reworked.ts';
+import { doneAgain, reworked } from './rules/reworked.ts';
 import { constraintsOf } from './rules/rule.ts';
 import { tackTheShape } from './rules/tacking.ts';
 import { tryOnsFirst } from './rules/tryons.ts';
@@ -59,6 +59,7 @@ export function runningOrder(outfit: Outfit, standing: Standing = fresh): Result
     take(kept.constraints);
     concerns.push(...kept.concerns);
   }
+  for (const [id, step] of doneAgain(steps, standing.reworks ?? [])) steps.set(id, step);
   const arranged = arrangeOrLoop(steps, constraints, web);
   if (!arranged.ok) return arranged;
 

@@ -1,3 +1,4 @@
+import { RIPPER } from '../rules/reworked.ts';
 import type { Station } from '../step.ts';
 import type { CardSubject } from './subject.ts';
 
@@ -18,6 +19,10 @@ export function cautionsOf(on: CardSubject): readonly string[] {
   if (step.action === 'slit') {
     found.push(
       'Put a pin across each end of the hole and cut from both ends to the middle. Cut away from the hand that holds the cloth.',
+    );
+  } else if (step.setUp.tool === RIPPER) {
+    found.push(
+      'A seam ripper is sharp: cut stitches one by one, point away from your hand and face, never pull at the cloth, and cover the point when you put it down.',
     );
   } else {
     const usual = USUAL[step.setUp.station];

@@ -6,6 +6,7 @@ import { memory, practice } from '../../cloth/source.ts';
 import { good, type Result } from '../../length/result.ts';
 import { lower } from '../../outfit/lower.ts';
 import type { CountLine, Readout } from '../card-types.ts';
+import { isUndo } from '../rules/reworked.ts';
 import { gatherMarks } from './gather-marks.ts';
 import { holeMarks } from './hole-marks.ts';
 import { beadsOf, latticeMarks } from './lattice-marks.ts';
@@ -31,6 +32,8 @@ export function readoutOf(on: CardSubject): Result<ReadoutFound, Refusal> {
     return plain(ticks(gate?.checks.map((check, i) => ({ item: `check-${i + 1}`, name: check })) ?? []));
   }
   if (step.of.kind === 'piece' && step.action === 'cut' && step.pieces.length > 1) return plain(cutList(on));
+  if (isUndo(step))
+    return plain(step.pieces.length > 1 && step.of.kind === 'piece' ? cutList(on) : pairTicks(on));
   if (work) {
     const found = workReadout(on);
     if (found) return found;
@@ -49,6 +52,7 @@ const cutList = (on: CardSubject): Readout =>
     on.step.pieces.flatMap((id) => {
       const piece = on.looked.pieces.get(id);
       if (!piece) return [];
+      if (isUndo(on.step)) return { item: id, name: piece.name };
       const how = { one: '1', pair: '2, a left and a right', fold: '1, on the fold' }[piece.cut];
       return { item: id, name: `${piece.name}: cut ${how}${piece.cutAfterWork ? ', as a block' : ''}` };
     }),

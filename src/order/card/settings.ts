@@ -7,6 +7,7 @@ import { type Marking, writeLength } from '../../length/writing.ts';
 import type { Cloth } from '../../outfit/outfit.ts';
 import type { Setting } from '../card-types.ts';
 import { stretches } from '../expand/stations.ts';
+import { isUndo } from '../rules/reworked.ts';
 import type { CardSubject } from './subject.ts';
 
 /**
@@ -36,7 +37,11 @@ export function settingsOf(on: CardSubject): readonly Setting[] {
     if (step.action.startsWith('baste-trim') && caught) set('basting, from the edge', write(caught.depth));
     else if (sews) set('seam, from the edge', write(join.depth));
   }
-  if (work) workSettings(on, write, set);
+  if (step.action.startsWith('cut-anew-')) {
+    const allowances = step.pieces.flatMap((id) => on.looked.pieces.get(id)?.allowance ?? []);
+    set('seam allowance', [...new Set(allowances.map(write))].join(', '));
+  }
+  if (work && !isUndo(step)) workSettings(on, write, set);
   if (step.setUp.station === 'machine' && cloth) machineSettings(on, cloth, set);
   if (step.setUp.station === 'iron' && cloth && !found.some((s) => s.name === 'heat'))
     set('heat, at most', heat(cloth));

@@ -1,12 +1,12 @@
 import { practice } from '../../cloth/source.ts';
 import type { Made } from '../expand/made.ts';
-import type { AgainStep, Rework, UndoStep } from '../running-types.ts';
+import type { Rework, UndoStep } from '../running-types.ts';
 import type { Constraint, SetUp, Step, StepId } from '../step.ts';
 
 const RULE = 'undo, then do again';
 
-/** Tool for unpicking. */
-const RIPPER = 'seam ripper';
+/** What stitches are cut with. */
+export const RIPPER = 'seam ripper';
 
 const undoes = /^(unpick|open|cut-anew|lines-anew)-/;
 
@@ -19,7 +19,7 @@ export const undoId = (rework: string, undo: Pick<UndoStep, 'garment' | 'of' | '
 
 /** What work taken back adds to the steps of a garment. */
 export interface Reworked {
-  /** New steps, and steps that are done again with their words and minutes. */
+  /** The cards of what is undone. */
   readonly steps: readonly Step[];
   readonly constraints: readonly Constraint[];
 }
@@ -36,10 +36,7 @@ export function reworked(made: Made, reworks: readonly Rework[], done: ReadonlyS
   const own = new Map(
     [...made.subjects.values()].flatMap(({ steps }) => steps.map((step) => [step.id, step] as const)),
   );
-  const again = new Map<StepId, { readonly entry: AgainStep; readonly rework: string }>();
   for (const rework of reworks) {
-    for (const entry of rework.again)
-      if (own.has(entry.step)) again.set(entry.step, { entry, rework: rework.id });
     const steps = rework.undo.flatMap((undo) => stepFor(made, rework.id, undo) ?? []);
     const redone = new Set(rework.again.map(({ step }) => step));
     const put = (before: Step, after: Step, because: string, waivable = false) =>
@@ -60,16 +57,18 @@ export function reworked(made: Made, reworks: readonly Rework[], done: ReadonlyS
       for (const other of own.values()) {
         if (!redone.has(other.id) && done.has(other.id)) continue;
         if (marks && other.of.id !== step.of.id && other.pieces.some((piece) => step.pieces.includes(piece)))
-          put(step, other, 'what is cut anew is cut and marked before anything is done to it');
+          put(
+            step,
+            other,
+            step.action.startsWith('cut-anew')
+              ? 'it is cut anew before anything is done to it'
+              : 'its lines are marked before anything is done to it',
+          );
         else if (!marks && redone.has(other.id) && other.of.id === step.of.id)
           put(step, other, 'it is opened before it is sewn again');
       }
     }
     found.push(...steps);
-  }
-  for (const [id, { entry, rework }] of again) {
-    const step = own.get(id);
-    if (step) found.push(doneAgain(step, entry, rework));
   }
   return { steps: found, constraints };
 }
@@ -83,12 +82,26 @@ const sayNext = (step: Step, next: Step): string =>
       ? 'the old piece is out before the new one is cut, so that it can be laid under it'
       : 'a piece is cut before its lines are marked';
 
-const doneAgain = (step: Step, { only, minutes }: AgainStep, rework: string): Step => ({
-  ...step,
-  ...(only === undefined ? {} : { say: `${step.say}, ${only}` }),
-  minutes,
-  again: { rework, only: only ?? '', say: step.say, minutes: step.minutes },
-});
+/** The steps that are done again, with the words and minutes of the latest rework that asks for it. */
+export function doneAgain(
+  steps: ReadonlyMap<StepId, Step>,
+  reworks: readonly Rework[],
+): ReadonlyMap<StepId, Step> {
+  const found = new Map<StepId, Step>();
+  for (const { id, again } of reworks) {
+    for (const { step: name, only, minutes } of again) {
+      const step = steps.get(name);
+      if (!step) continue;
+      found.set(name, {
+        ...step,
+        ...(only === undefined ? {} : { say: `${step.say}, ${only}` }),
+        minutes,
+        again: { rework: id, only: only ?? '', say: step.say, minutes: step.minutes },
+      });
+    }
+  }
+  return found;
+}
 
 /** The card of an undoing; none where its garment or pieces are no longer there. */
 function stepFor(made: Made, rework: string, undo: UndoStep): Step | undefined {
