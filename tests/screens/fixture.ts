@@ -4,9 +4,10 @@ import type { Card, DrawnPiece, Readout } from '../../src/order/card-types.ts';
 import type { Running, Standing } from '../../src/order/running-types.ts';
 import { type Constraint, constraintKey, type Step } from '../../src/order/step.ts';
 import type { Outfit } from '../../src/outfit/outfit.ts';
+import { undoStepId } from '../../src/screens/rework-steps.ts';
 import type { Rooms, SessionLedger } from '../../src/screens/session.ts';
 import type { Point } from '../../src/shape/outline.ts';
-import type { Act, Deed } from '../../src/store/deed.ts';
+import type { Act, Deed, ReworkWritten } from '../../src/store/deed.ts';
 import { addUp } from '../../src/store/progress.ts';
 
 /** A small invented outfit with one card of every kind, for the screens alone. */
@@ -113,6 +114,50 @@ const step = (id: string): Step => ({
   kills: [],
 });
 
+/** A rework of the shoulders: two seams come out, then they are sewn again. */
+export const rework: ReworkWritten = {
+  id: 'r-1',
+  say: 'Fronts 5/8 in wider',
+  undo: ['sleeve', 'shoulders'].map((id) => ({
+    garment: 'shirt',
+    of: { kind: 'join', id },
+    action: 'unpick',
+    say: `Unpick the ${id}`,
+    pieces: [],
+    edges: [],
+    times: 2,
+    minutes: 15,
+  })),
+  again: [{ step: 'shirt/shoulders/sew', minutes: 10 }],
+};
+
+/** Ids of the cards that undo, in their order. */
+export const undoIds = rework.undo.map((one) => undoStepId(one, rework.id));
+
+/** The steps of reworks, and what puts them in order; last of all, as the least handy order would have it. */
+function reworked(reworks: Standing['reworks'] = []) {
+  const steps: Step[] = [];
+  const bonds: Constraint[] = [];
+  for (const { id, undo, again } of reworks) {
+    const ids = undo.map((one) => undoStepId(one, id));
+    const link = (before: string, after: string): Constraint => ({
+      before,
+      after,
+      rule: 'rework',
+      because: 'what is undone comes first',
+      source: { kind: 'practice' },
+      waivable: false,
+    });
+    undo.forEach((one, i) => {
+      const stepId = ids[i]!;
+      steps.push({ ...step(stepIds[1]!), id: stepId, of: one.of, say: one.say, minutes: one.minutes });
+      bonds.push(...again.map((after) => link(stepId, after.step)));
+    });
+    bonds.push(...ids.slice(1).map((after, i) => link(ids[i]!, after)));
+  }
+  return { steps, bonds };
+}
+
 /** One chain of constraints through all steps; the last one also waits an hour after pressing. */
 export const constraints: Constraint[] = stepIds.slice(1).map((id, i) => ({
   before: stepIds[i]!,
@@ -138,14 +183,16 @@ export const rooms: Rooms = {
     raw === 'broken' ? bad([{ at: '', wrong: 'it is broken', cure: 'mend it' }]) : good(outfit),
   runningOrder(_outfit, standing: Standing) {
     const done = new Set(standing.done);
-    const force = constraints.filter((c) => !standing.waived.has(constraintKey(c)));
-    const sequence = [...standing.done, ...stepIds.filter((id) => !done.has(id))];
+    const more = reworked(standing.reworks);
+    const all = [...stepIds, ...more.steps.map(({ id }) => id)];
+    const force = [...constraints, ...more.bonds].filter((c) => !standing.waived.has(constraintKey(c)));
+    const sequence = [...standing.done, ...all.filter((id) => !done.has(id))];
     const running: Running = {
-      steps: new Map(stepIds.map((id) => [id, step(id)])),
+      steps: new Map([...stepIds.map(step), ...more.steps].map((one) => [one.id, one])),
       sequence,
       doneCount: standing.done.length,
       ready: new Set(
-        stepIds.filter((id) => !done.has(id) && force.every((c) => c.after !== id || done.has(c.before))),
+        all.filter((id) => !done.has(id) && force.every((c) => c.after !== id || done.has(c.before))),
       ),
       constraints: force,
       waived: constraints.filter((c) => standing.waived.has(constraintKey(c))),
@@ -155,28 +202,29 @@ export const rooms: Rooms = {
     return good(running);
   },
   cardFor(_outfit, running, id): Card {
+    const [say, station] = says[id] ?? [running.steps.get(id)?.say ?? '', 'machine' as const];
     return {
       step: id,
       garment: 'Shirt',
       k: running.sequence.indexOf(id) + 1,
       n: stepIds.length,
-      station: says[id]![1],
-      say: says[id]![0],
+      station,
+      say,
       settings:
-        says[id]![1] === 'machine'
+        station === 'machine'
           ? [
               { name: 'stitch', figure: 'straight' },
               { name: 'length', figure: '2.5 mm' },
               { name: 'needle', figure: '70/10' },
               { name: 'seam', figure: '5/8 in' },
             ]
-          : says[id]![1] === 'iron'
+          : station === 'iron'
             ? [{ name: 'iron', figure: '150 °C' }]
             : [],
       drawing: id === 'shirt/sleeve/bead' ? [] : id === 'shirt/shoulders/sew' ? [front, back] : [front],
-      readout: readouts[id]!,
+      readout: readouts[id] ?? { kind: 'none' },
       cautions:
-        says[id]![1] === 'iron'
+        station === 'iron'
           ? [
               'Hot iron and steam. Keep fingers clear, and believe the label of the cloth and the maker of the iron.',
             ]

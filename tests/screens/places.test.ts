@@ -12,6 +12,9 @@ describe('the address', () => {
     { screen: 'bench', outfit: 'harbour' },
     { screen: 'order', outfit: 'a/b c%é' },
     { screen: 'paper', outfit: 'harbour' },
+    { screen: 'outfit', outfit: 'harbour', at: ['garment', 'shirt'] },
+    { screen: 'try', outfit: 'harbour', at: [] },
+    { screen: 'try', outfit: 'a/b', at: ['shirt é', 'cure'] },
     { screen: 'reckoner' },
     { screen: 'reckoner', reckoning: 'parallel-tucks' },
     { screen: 'sources' },
@@ -19,8 +22,23 @@ describe('the address', () => {
     expect(readHash(writeHash(route))).toEqual(route);
   });
 
+  test('a try-on is spelled with its garment', () => {
+    expect(writeHash({ screen: 'try', outfit: 'harbour', at: ['shirt', 'cure'] })).toBe(
+      '#/try/harbour/shirt/cure',
+    );
+  });
+
   test('anything else names no place', () => {
-    for (const hash of ['', '#', '#/elsewhere/x', '#/bench', '#/bench/', '#/bench/%E0%A4%A']) {
+    for (const hash of [
+      '',
+      '#',
+      '#/elsewhere/x',
+      '#/bench',
+      '#/bench/',
+      '#/bench/%E0%A4%A',
+      '#/try',
+      '#/try/',
+    ]) {
       expect(readHash(hash)).toBeUndefined();
     }
   });

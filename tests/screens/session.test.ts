@@ -2,10 +2,14 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { constraintKey } from '../../src/order/step.ts';
 import { nextStep, restUntil } from '../../src/screens/next-step.ts';
 import { type Session, startSession } from '../../src/screens/session.ts';
-import { constraints, memoryLedger, outfit, rooms, stepIds } from './fixture.ts';
+import { keepWarm, warmCard } from '../../src/screens/warm-card.ts';
+import { constraints, memoryLedger, outfit, rework, rooms, stepIds, undoIds } from './fixture.ts';
 
 let session: Session | undefined;
-afterEach(() => session?.close());
+afterEach(() => {
+  session?.close();
+  localStorage.clear();
+});
 
 function begin(more: Partial<Parameters<typeof startSession>[1]> = {}) {
   let time = 1_000;
@@ -165,6 +169,57 @@ describe('a session', () => {
     expect(session.running.value?.ready.has(shoulders)).toBe(true);
   });
 
+  test('a cure that is accepted derives at once and opens the first card that undoes', async () => {
+    const { session, derived, paint, memory } = begin();
+    session.done();
+    session.done();
+    paint();
+    const before = derived();
+    const [first, second] = undoIds;
+    session.act({ kind: 'reworked', say: rework.say, changes: [], rework, cures: [] });
+    expect(derived()).toBe(before + 1);
+    expect(session.progress.value.done).toEqual([marks]);
+    expect(session.step.value).toBe(first);
+    expect(session.card.value?.say).toBe('Unpick the sleeve');
+    session.done();
+    expect(session.step.value).toBe(second);
+    session.done();
+    paint();
+    expect(session.step.value).toBe(shoulders);
+    session.done();
+    expect(session.step.value).toBe(press);
+    await session.settled();
+    expect(memory.progress().done).toEqual([marks, first, second, shoulders]);
+  });
+
+  test('a cure that is taken back leaves the cards as they were', async () => {
+    const { session, paint } = begin();
+    session.done();
+    session.done();
+    await session.settled();
+    paint();
+    const [step, done] = [session.step.value, session.progress.value.done];
+    session.act({ kind: 'reworked', say: rework.say, changes: [], rework, cures: [] });
+    session.undo();
+    await session.settled();
+    expect(session.step.value).toBe(step);
+    expect(session.progress.value.done).toEqual(done);
+    expect([...(session.running.value?.steps.keys() ?? [])]).toEqual(stepIds);
+  });
+
+  test('a kept card is of no use any more once a cure was accepted', () => {
+    const { session } = begin();
+    session.openStep(press);
+    const warm = { card: session.card.value!, units: 'in' as const };
+    keepWarm(session.progress.value, warm);
+    expect(warmCard(session.progress.value)).toEqual(warm);
+    session.act(
+      { kind: 'reworked', say: rework.say, changes: [], rework: { ...rework, again: [] }, cures: [] },
+      { kind: 'step-opened', step: press },
+    );
+    expect(warmCard(session.progress.value)).toBeUndefined();
+  });
+
   test('comes back to the card that was open', async () => {
     const first = begin();
     first.session.act({ kind: 'reason-waived', key: constraintKey(constraints[1]!) });
@@ -261,6 +316,17 @@ describe('the next step', () => {
     const progress = { done: ['a'], steps: steps({ a: 0 }) };
     expect(nextStep(running, progress, 0)).toBe('c');
     expect(nextStep(running, { ...progress, done: sequence }, 0)).toBeUndefined();
+  });
+
+  test('one that undoes goes before all others, where it is ready', () => {
+    const [first, second] = undoIds as [string, string];
+    const running = { sequence: ['a', 'b', first, second], constraints: [bond(first, second)] };
+    const progress = { done: [] as string[], steps: steps({}), reworks: [rework] };
+    expect(nextStep(running, progress, 0)).toBe(first);
+    expect(nextStep(running, progress, 0, first)).toBe(second);
+    expect(nextStep(running, { ...progress, done: [first, second] }, 0)).toBe('a');
+    const held = { ...running, constraints: [bond('b', first), bond(first, second)] };
+    expect(nextStep(held, progress, 0)).toBe('a');
   });
 
   test('the step just done counts as done, and its rest begins now', () => {
