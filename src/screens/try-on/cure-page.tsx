@@ -128,11 +128,12 @@ function Found(
   const chosen = which.value === 'other' && other ? 'other' : 'best';
   const cure = chosen === 'other' ? other : best;
   const marking = markingFor(session.units.value);
+  const noteAt = (deed: string): string => tryHash(session, garment.id, 'kept', deed);
   if (!cure || !best) {
     return (
       <Frame {...props} state="none">
         <p>Nothing that was noted could be put right by changing the pieces.</p>
-        <CureRest cures={cures} notes={notes} means={means} back={back} />
+        <CureRest cures={cures} notes={notes} means={means} noteAt={noteAt} />
         <a class="main" href={back}>
           Look at what was seen
         </a>
@@ -156,7 +157,7 @@ function Found(
             ? 'The least work of all ways'
             : 'The way to do it'}
       </p>
-      <CureShown {...props} cure={cure} notes={notes} marking={marking} />
+      <CureShown {...props} cure={cure} notes={notes} noteAt={noteAt} marking={marking} />
       {other && (
         <CureCompare
           garment={garment}
@@ -167,7 +168,7 @@ function Found(
           choose={choose}
         />
       )}
-      <CureRest cures={cures} notes={notes} means={means} back={back} />
+      <CureRest cures={cures} notes={notes} means={means} noteAt={noteAt} />
       {fault.value !== '' && (
         <p class="fault" role="alert" data-part="problem">
           <Sign name="caution" />

@@ -8,17 +8,25 @@ export function CureRest(props: {
   readonly cures: Cures;
   readonly notes: readonly Seen[];
   readonly means: Means;
-  /** Where notes are made and changed. */
-  readonly back: string;
+  /** The page of a note, by the name of its deed. */
+  readonly noteAt: (deed: string) => string;
 }) {
-  const { cures, notes, means, back } = props;
-  const lines = (of: Cures['unmet']) => (
+  const { cures, notes, means, noteAt } = props;
+  const lines = (of: Cures['unmet'], ask: string) => (
     <ul class="cure-list">
       {of.map(({ observation, why }) => {
         const note = notes.find(({ deed }) => deed === observation);
         return (
           <li key={observation}>
             <b>{seenWords(note, note && means.entry(note.entry))}</b>: {why}
+            {note && (
+              <>
+                {' '}
+                <a class="plain" href={noteAt(observation)}>
+                  {ask}
+                </a>
+              </>
+            )}
           </li>
         );
       })}
@@ -29,16 +37,13 @@ export function CureRest(props: {
       {cures.unmet.length > 0 && (
         <section data-part="cure-unmet">
           <h2>What this cannot put right</h2>
-          {lines(cures.unmet)}
+          {lines(cures.unmet, 'Look at it again')}
         </section>
       )}
       {cures.left.length > 0 && (
         <section data-part="cure-left">
           <h2>What was left out</h2>
-          {lines(cures.left)}
-          <a class="plain" href={back}>
-            Say more of what you saw
-          </a>
+          {lines(cures.left, 'Say more of it')}
         </section>
       )}
     </>

@@ -28,9 +28,11 @@ export function CureShown(props: {
   readonly cure: Cure;
   readonly notes: readonly Seen[];
   readonly means: Means;
+  /** The page of a note, by the name of its deed. */
+  readonly noteAt: (deed: string) => string;
   readonly marking: Marking;
 }) {
-  const { outfit, garment, cure, notes, means, marking } = props;
+  const { outfit, garment, cure, notes, means, noteAt, marking } = props;
   const after = garmentAfter(outfit, garment.id, cure);
   const heights = { before: means.levels(garment), after: after && means.levels(after) };
   return (
@@ -59,6 +61,7 @@ export function CureShown(props: {
               note={notes.find(({ deed }) => deed === observation)}
               cause={cause}
               means={means}
+              href={noteAt(observation)}
             />
           ))}
         </ul>
@@ -111,10 +114,12 @@ function Why({
   note,
   cause,
   means,
+  href,
 }: {
   readonly note: Seen | undefined;
   readonly cause: string;
   readonly means: Means;
+  readonly href: string;
 }) {
   const entry = note && means.entry(note.entry);
   const found = causeOf(entry, cause);
@@ -129,7 +134,10 @@ function Why({
       ) : (
         found && (
           <p>
-            <b>Before you unpick:</b> {found.test}
+            <b>Before you unpick:</b> {found.test}{' '}
+            <a class="plain" href={href}>
+              It shows something else
+            </a>
           </p>
         )
       )}
