@@ -6,12 +6,13 @@ import type { Loop, Running, Standing } from '../order/running-types.ts';
 import type { StepId } from '../order/step.ts';
 import type { Outfit } from '../outfit/outfit.ts';
 import type { Problem } from '../outfit/problem.ts';
-import type { Act, Deed } from '../store/deed.ts';
+import type { Act, Deed, DeedId } from '../store/deed.ts';
 import { placeOf } from '../store/deed-order.ts';
 import { readPointer } from '../store/describe-change.ts';
 import { applyDeeds } from '../store/progress.ts';
 import type { Progress, StepProgress } from '../store/progress-types.ts';
 import { untouched } from './bench/pad-act.ts';
+import { namesUnkept, renamed, UNKEPT } from './names-to-come.ts';
 import { nextStep, restUntil } from './next-step.ts';
 import type { WarmCard } from './warm-card.ts';
 
@@ -133,6 +134,8 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
   let waiting: Deed[] = [];
   let undoing = 0;
   let provisional = 0;
+  /** The names in the ledger of deeds that were shown before it had them. */
+  const names = new Map<DeedId, DeedId>();
   let pumping: Promise<void> | undefined;
   const progress = signal(loaded);
   const inFlight = signal(0);
@@ -145,11 +148,16 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
 
   async function pump(): Promise<void> {
     while (waiting.length > 0) {
-      const batch = waiting.length;
-      const acts = waiting.map((deed) => deed.act);
-      const deeds = await ledger.write(id, acts);
+      // What names a deed before it waits until that one has its name.
+      const unnamed = waiting.findIndex((deed, i) => i > 0 && namesUnkept(deed.act));
+      const batch = waiting.slice(0, unnamed < 0 ? waiting.length : unnamed);
+      const deeds = await ledger.write(
+        id,
+        batch.map((deed) => deed.act),
+      );
       kept = applyDeeds(kept, deeds);
-      waiting = waiting.slice(batch);
+      for (const [i, { id: name }] of deeds.entries()) names.set(batch[i]?.id ?? name, name);
+      waiting = waiting.slice(batch.length).map((deed) => ({ ...deed, act: renamed(deed.act, names) }));
       unkept.value = undefined;
       show();
     }
@@ -182,13 +190,14 @@ export function startSession(loaded: Progress, needs: SessionNeeds): Session {
     const seq = ++provisional;
     const last = progress.value.trail?.last;
     const [at, place] = [now(), last ? placeOf(last) : 0];
-    return { id: `~-${seq}`, device: '~', seq, at, outfit: id, act, ...(place > at ? { place } : {}) };
+    const name: DeedId = `${UNKEPT}-${seq}`;
+    return { id: name, device: UNKEPT, seq, at, outfit: id, act, ...(place > at ? { place } : {}) };
   };
 
   const act = (...acts: readonly Act[]): void => {
     batch(() => {
       for (const one of acts) {
-        const deed = provisionalDeed(one);
+        const deed = provisionalDeed(renamed(one, names));
         waiting.push(deed);
         progress.value = applyDeeds(progress.value, [deed]);
       }

@@ -102,4 +102,5 @@ describe('the list of outfits', () => {
 test('a card left open counts as two hours at the most', () => {
   const step = (openedAt: number, doneAt: number) => ({ ...untouched, openedAt, doneAt });
   expect(secondsAtBench([step(0, 60_000), step(0, 86_400_000), untouched])).toBe(60 + 7200);
+  expect(secondsAtBench([{ ...step(0, 60_000), tookMs: 30_000 }])).toBe(90);
 });

@@ -132,6 +132,30 @@ describe('a session', () => {
     expect(memory.progress().reckoned).toEqual([]);
   });
 
+  test('what names a deed that the ledger has not taken yet names it as the ledger does', async () => {
+    const { session, memory } = begin();
+    const seen = { kind: 'seen', garment: 'shirt', entry: 'cuff-tight', side: 'both' } as const;
+    const noted = (i: number) => session.progress.value.seen[i]?.deed ?? 'none-0';
+    const release = memory.hold();
+    session.act(seen);
+    session.act(seen, seen);
+    const [first, second, third] = [noted(0), noted(1), noted(2)];
+    session.act({ kind: 'let-be', seen: second }, { kind: 'undone', deed: third });
+    const cure = { kind: 'reworked', say: rework.say, changes: [], rework, cures: [first] } as const;
+    session.act(cure);
+    const states = () => session.progress.value.seen.map(({ state }) => state);
+    expect(states()).toEqual(['cured', 'let be']);
+    release();
+    await session.settled();
+    expect(states()).toEqual(['cured', 'let be']);
+    expect(memory.progress().seen.map(({ state }) => state)).toEqual(['cured', 'let be']);
+    expect(JSON.stringify(memory.deeds)).not.toContain('~');
+    // A screen that was drawn before may still hold the name of then.
+    session.act({ kind: 'undone', deed: second });
+    await session.settled();
+    expect(memory.progress().seen.map(({ state }) => state)).toEqual(['cured']);
+  });
+
   test('a refused write keeps its touches in sight, says why, and goes with the next', async () => {
     const { session, memory } = begin();
     memory.fail(new Error('There is no room left.'));

@@ -7,10 +7,11 @@ import type { Session } from '../session.ts';
 /** A card that lay open longer than this was left, not worked at. */
 const LONGEST_S = 2 * 60 * 60;
 
-/** Seconds at the bench: each card from opened to done, two hours at the most. */
+/** Seconds at the bench: each card from opened to done, two hours at the most, and what was done before it was done again. */
 export function secondsAtBench(steps: Iterable<StepProgress>): number {
   let sum = 0;
-  for (const { openedAt, doneAt } of steps) {
+  for (const { openedAt, doneAt, tookMs = 0 } of steps) {
+    sum += tookMs / 1000;
     if (openedAt !== undefined && doneAt !== undefined) {
       sum += Math.min(LONGEST_S, Math.max(0, doneAt - openedAt) / 1000);
     }
