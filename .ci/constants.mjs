@@ -16,8 +16,16 @@ import { ROOT } from './house.mjs';
 const ASKED = /\/gather\.ts\?figures$/;
 const FIGURES = '\0figures';
 
-/** The folders that are read: those with figures of the trade. Rules of the order are in the last two. */
-const FOLDERS = ['src/length', 'src/cloth', 'src/order', 'src/order/card', 'src/order/rules'];
+/** The folders that are read: those with figures of the trade, and with rules of the order. */
+const FOLDERS = [
+  'src/length',
+  'src/cloth',
+  'src/order',
+  'src/order/card',
+  'src/order/rules',
+  'src/order/undoing',
+  'src/fitting',
+];
 
 /** Every file that is read, from the project's folder. */
 export const filesRead = () =>
@@ -39,6 +47,7 @@ export const filesRead = () =>
  * @property {string | undefined} unit
  * @property {string | undefined} each
  * @property {string | undefined} rule the name of the rule, where a file gives rules of the order
+ * @property {string | undefined} ruleFrom the kind of source that the file gives for it, where it stands written out
  */
 
 /**
@@ -53,6 +62,7 @@ export function declaredIn(file, text = readFileSync(join(ROOT, file), 'utf8')) 
   /** @type {Declared[]} */
   const found = [];
   const ownRule = /^const RULE = '([^']+)'/m.exec(text)?.[1];
+  const ruleFrom = ownRule && /\bsource: (practice|memory|geometry)\b/.exec(text)?.[1];
   let before = 0;
   for (const node of program.body) {
     const comment = comments.findLast(
@@ -65,7 +75,7 @@ export function declaredIn(file, text = readFileSync(join(ROOT, file), 'utf8')) 
     const declaration = exported ? node.declaration : node;
     if (declaration?.type === 'FunctionDeclaration' && declaration.id) {
       const { name } = declaration.id;
-      found.push({ file, name, exported, type: '', ...doc, rule: exported ? ownRule : undefined });
+      found.push({ file, name, exported, type: '', ...doc, rule: exported ? ownRule : undefined, ruleFrom });
     }
     if (declaration?.type !== 'VariableDeclaration') continue;
     for (const { id, init } of declaration.declarations) {
@@ -74,7 +84,7 @@ export function declaredIn(file, text = readFileSync(join(ROOT, file), 'utf8')) 
       const type = note ? text.slice(note.start, note.end) : '';
       const rule =
         type === 'Rule' && init ? /\bid: '([^']+)'/.exec(text.slice(init.start, init.end))?.[1] : undefined;
-      found.push({ file, name: id.name, exported, type, ...doc, rule });
+      found.push({ file, name: id.name, exported, type, ...doc, rule, ruleFrom: undefined });
     }
   }
   return found;

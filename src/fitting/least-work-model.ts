@@ -42,7 +42,7 @@ export interface Model {
 }
 
 /** So little is nothing, in mm. */
-export const NOTHING = 1e-7;
+const NOTHING = 1e-7;
 
 /** Turns a puzzle into numbers. An unknown belongs to one piece. */
 export function modelOf(puzzle: Puzzle): Model {

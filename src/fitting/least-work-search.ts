@@ -16,7 +16,9 @@ export interface Found {
 /** In the place of an explanation: not decided yet. */
 const OPEN = -1;
 /** In the place of an explanation: not met. */
-export const LEFT_OUT = -2;
+const LEFT_OUT = -2;
+/** Is that, in place of an explanation, a thing seen that is not met? */
+export const isLeftOut = (chosen: number | undefined): boolean => chosen === LEFT_OUT;
 
 /** A part of all that could be chosen: what is decided in it, and what it costs at least. */
 interface Node {

@@ -1,5 +1,5 @@
 import { type Model, modelOf } from './least-work-model.ts';
-import { type Found, LEFT_OUT, leastFirst } from './least-work-search.ts';
+import { type Found, isLeftOut, leastFirst } from './least-work-search.ts';
 import type { Puzzle, Solution, Solved } from './puzzle.ts';
 
 /**
@@ -29,7 +29,7 @@ export function leastWork(puzzle: Puzzle): Solved {
     const [most] = leastFirst(model, true, () => false);
     if (!most)
       return { unmet: inOrder(puzzle, unmet.concat(seen.map(({ id }) => ({ seen: id, why: 'alone' })))) };
-    const out = seen.filter((_, at) => most.chosen[at] === LEFT_OUT);
+    const out = seen.filter((_, at) => isLeftOut(most.chosen[at]));
     unmet.push(...out.map(({ id }) => ({ seen: id, why: 'together' as const })));
     seen = seen.filter((one) => !out.includes(one));
     model = modelOf({ ...puzzle, seen });

@@ -3,10 +3,12 @@ import { join } from 'node:path';
 import { parseSync, Visitor } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { declaredIn, filesRead } from '../../.ci/constants.mjs';
+import { CHECKS, ENTRIES } from '../../src/fitting/entries/all.ts';
 import { rules } from '../../src/order/rules/all.ts';
 import { countKinds } from '../../src/screens/sources/find.ts';
 import { type Declared, gather, standsFor } from '../../src/screens/sources/gather.ts';
 import shown from '../../src/screens/sources/gather.ts?figures';
+import { seenShown } from '../../src/screens/sources/seen.ts';
 import { ROOT } from './files.ts';
 
 const declared = filesRead().flatMap((file) => declaredIn(file));
@@ -84,9 +86,10 @@ describe('every figure of the trade', () => {
         ).toEqual([]);
       }
     }
-    const counts = countKinds(shown);
+    const seen = seenShown(ENTRIES, CHECKS);
+    const counts = countKinds({ ...shown, seen });
     console.log(
-      `Where figures come from: ${shown.figures.length} figures and facts and ${shown.rules.length} rules, with ${counts.all} entries: ${counts.published} published, ${counts.practice} common practice, ${counts.memory} from memory, ${counts.geometry} following from the measures`,
+      `Where figures come from: ${shown.figures.length} figures and facts and ${shown.rules.length} rules and ${ENTRIES.length} things seen, with ${counts.all} entries: ${counts.published} published, ${counts.practice} common practice, ${counts.memory} from memory, ${counts.geometry} following from the measures`,
     );
   });
 });

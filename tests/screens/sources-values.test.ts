@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inches, mm } from '../../src/length/index.ts';
-import type { Figures } from '../../src/screens/sources/figures.ts';
+import type { Listing } from '../../src/screens/sources/figures.ts';
 import { byTechnique, countKinds, find } from '../../src/screens/sources/find.ts';
 import { writeNumber, writeValue } from '../../src/screens/sources/write-value.ts';
 
@@ -49,7 +49,7 @@ describe('a value', () => {
 });
 
 const book = { kind: 'published', title: 'A book', year: '1916', where: 'p. 3' } as const;
-const list: Figures = {
+const list: Listing = {
   figures: [
     {
       id: 'b',
@@ -70,27 +70,42 @@ const list: Figures = {
     },
   ],
   rules: [{ name: 'flat first', meaning: 'Flat is easier.', reasons: [{ because: 'so', source: book }] }],
+  seen: [
+    {
+      id: 'cuff-tight',
+      name: 'The cuff is tight',
+      place: 'wrist',
+      lines: [
+        { source: book },
+        { words: 'Because the cuff is short.', cure: 'Cut it longer.', source: { kind: 'memory' } },
+      ],
+    },
+  ],
 };
 
 describe('finding', () => {
   test('nothing asked finds all, and kinds are counted', () => {
     expect(find(list, { words: ' ', kind: 'all' })).toEqual(list);
-    expect(countKinds(list)).toEqual({ all: 4, published: 2, practice: 1, memory: 1, geometry: 0 });
+    expect(countKinds(list)).toEqual({ all: 6, published: 3, practice: 1, memory: 2, geometry: 0 });
   });
 
   test('words may stand in the meaning, the technique, the entry or the source, in any case', () => {
     const found = (words: string) => countKinds(find(list, { words, kind: 'all' })).all;
     expect(found('TUCK')).toBe(2);
     expect(found('pin tuck')).toBe(1);
-    expect(found('1916 book')).toBe(2);
+    expect(found('1916 book')).toBe(3);
     expect(found('order')).toBe(1);
     expect(found('cluster 1916')).toBe(0);
+    expect(found('wrist TRY-ON')).toBe(2);
+    expect(found('longer')).toBe(1);
+    expect(found('tight 1916')).toBe(1);
   });
 
   test('a kind keeps its own entries only', () => {
     expect(find(list, { words: '', kind: 'practice' })).toEqual({
       figures: [{ ...list.figures[0], values: [list.figures[0]?.values[1]] }],
       rules: [],
+      seen: [],
     });
   });
 

@@ -30,8 +30,28 @@ export interface RuleShown {
   readonly reasons: readonly { readonly because?: string; readonly source: Source }[];
 }
 
-/** All that the page lists. */
+/** Something that is seen at a try-on, or the checks that come before. */
+export interface SeenShown {
+  readonly id: string;
+  readonly name: string;
+  /** Where on the body; empty for the checks. */
+  readonly place: string;
+  /** What is said of it: what it comes from and what cures it, each with its source. */
+  readonly lines: readonly {
+    /** A check, or what it comes from; nothing for the source of what is seen itself. */
+    readonly words?: string;
+    readonly cure?: string;
+    readonly source: Source;
+  }[];
+}
+
+/** What is read from the source files. */
 export interface Figures {
   readonly figures: readonly Figure[];
   readonly rules: readonly RuleShown[];
+}
+
+/** All that the page lists. */
+export interface Listing extends Figures {
+  readonly seen: readonly SeenShown[];
 }

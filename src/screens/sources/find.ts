@@ -1,5 +1,5 @@
 import { type Source, writeSource } from '../../cloth/source.ts';
-import type { Figure, Figures, RuleShown } from './figures.ts';
+import type { Figure, Listing, RuleShown, SeenShown } from './figures.ts';
 
 /** Kinds of source, the surest first. */
 export const kinds = [
@@ -25,13 +25,14 @@ export interface Wanted {
 }
 
 /** Every source in the list, once for each value, fact or reason that has it. */
-const sourcesIn = ({ figures, rules }: Figures): readonly Source[] => [
+const sourcesIn = ({ figures, rules, seen }: Listing): readonly Source[] => [
   ...figures.flatMap(({ values }) => values.map(({ source }) => source)),
   ...rules.flatMap(({ reasons }) => reasons.map(({ source }) => source)),
+  ...seen.flatMap(({ lines }) => lines.map(({ source }) => source)),
 ];
 
 /** How many entries have each kind of source, and all together. */
-export function countKinds(list: Figures): Readonly<Record<Source['kind'] | 'all', number>> {
+export function countKinds(list: Listing): Readonly<Record<Source['kind'] | 'all', number>> {
   const counts = { all: 0, published: 0, practice: 0, memory: 0, geometry: 0 };
   for (const { kind } of sourcesIn(list)) {
     counts.all += 1;
@@ -41,7 +42,7 @@ export function countKinds(list: Figures): Readonly<Record<Source['kind'] | 'all
 }
 
 /** What of the list is wanted: tables keep only the entries that are, and what has none left is gone. */
-export function find(list: Figures, { words, kind }: Wanted): Figures {
+export function find(list: Listing, { words, kind }: Wanted): Listing {
   const asked = words.toLowerCase().split(/\s+/).filter(Boolean);
   const has = (text: string, source: Source): boolean => {
     if (kind !== 'all' && source.kind !== kind) return false;
@@ -61,7 +62,13 @@ export function find(list: Figures, { words, kind }: Wanted): Figures {
     );
     return left.length === 0 ? [] : [{ ...rule, reasons: left }];
   });
-  return { figures, rules };
+  const seen = list.seen.flatMap((one): readonly SeenShown[] => {
+    const left = one.lines.filter(({ words: said = '', cure = '', source }) =>
+      has(`${one.name} ${one.place} ${said} ${cure} try-on`, source),
+    );
+    return left.length === 0 ? [] : [{ ...one, lines: left }];
+  });
+  return { figures, rules, seen };
 }
 
 /** Figures by technique, in the order of the list; files of one technique together. */

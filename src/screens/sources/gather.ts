@@ -19,6 +19,7 @@ export interface Declared {
   readonly unit: string | undefined;
   readonly each: string | undefined;
   readonly rule: string | undefined;
+  readonly ruleFrom: string | undefined;
 }
 
 const modules = import.meta.glob<Readonly<Record<string, unknown>>>(
@@ -28,6 +29,8 @@ const modules = import.meta.glob<Readonly<Record<string, unknown>>>(
     '../../order/*.ts',
     '../../order/card/*.ts',
     '../../order/rules/*.ts',
+    '../../order/undoing/*.ts',
+    '../../fitting/*.ts',
   ],
   { eager: true },
 );
@@ -46,6 +49,8 @@ const isSourced = (thing: unknown): thing is { readonly value: unknown; readonly
 
 /** `stretch-leg-foot` is about `stretch leg`; all files of one technique begin alike. */
 function techniqueOf(file: string): string {
+  if (file.includes('/fitting/')) return 'Fitting';
+  if (file.includes('/order/undoing/')) return 'Undoing';
   const name = file.replace(/^.*\//, '').replace(/\.ts$/, '');
   const words = name.startsWith('stretch-leg') ? 'stretch leg' : name.replaceAll('-', ' ');
   const where = file.includes('/order/card/') ? ' on the cards' : '';
@@ -151,6 +156,12 @@ function rulesOf(declared: readonly Declared[]): readonly RuleShown[] {
     const { reasons } = at(rule);
     const key = JSON.stringify(source);
     if (reasons.get(key)?.because === undefined) reasons.set(key, { because, source });
+  }
+  // No demonstration has had anything taken back yet: such a rule shows its source alone.
+  for (const { rule, ruleFrom: kind } of declared) {
+    const own = { kind };
+    if (rule !== undefined && isSource(own) && at(rule).reasons.size === 0)
+      at(rule).reasons.set(kind ?? '', { source: own });
   }
   return [...found].map(([name, { meaning, reasons }]) => ({
     name,

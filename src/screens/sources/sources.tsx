@@ -1,20 +1,24 @@
 /**
- * Where figures come from: every figure of the arithmetic and every rule of the order, with its meaning and its source.
+ * Where figures come from: every figure of the arithmetic, every rule of the order and all that is seen at a try-on, each
+ * with its meaning and its source.
  *
  * What others may hold on to: `main[data-part="sources"]`; `input[type="search"]`; buttons with `data-kind`;
- * `[data-part="found"]`; `li[data-figure]` and `li[data-rule]`, in each `cite[data-kind]`.
+ * `[data-part="found"]`; `li[data-figure]`, `li[data-rule]` and `li[data-seen]`, in each `cite[data-kind]`.
  */
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { type Source, writeSource } from '../../cloth/source.ts';
+import { CHECKS, ENTRIES } from '../../fitting/entries/all.ts';
 import { units } from '../choices.ts';
 import { HouseNotice, HouseTrouble } from '../house.tsx';
-import type { Figure, RuleShown, Value } from './figures.ts';
+import type { Figure, Listing, RuleShown, SeenShown, Value } from './figures.ts';
 import { byTechnique, countKinds, find, kindName, kinds, type Wanted } from './find.ts';
-import list from './gather.ts?figures';
+import figures from './gather.ts?figures';
+import { seenShown } from './seen.ts';
 import { writeValue } from './write-value.ts';
 import './sources.css';
 
+const list: Listing = { ...figures, seen: seenShown(ENTRIES, CHECKS) };
 const counts = countKinds(list);
 
 const entriesIn = (lists: readonly (readonly unknown[])[]): number =>
@@ -104,12 +108,29 @@ export default function Sources() {
           </ul>
         </details>
       )}
+      {found.seen.length > 0 && (
+        <details open={asked} data-part="seen">
+          <summary>
+            <h2>What is seen at a try-on</h2>
+            <span class="quiet">{entriesIn(found.seen.map(({ lines }) => lines))}</span>
+          </summary>
+          <p class="quiet">
+            With what it comes from, likeliest first, and what cures it. Trust a test on the body above all.
+          </p>
+          <ul class="figures">
+            {found.seen.map((one) => (
+              <SeenLine key={one.id} seen={one} />
+            ))}
+          </ul>
+        </details>
+      )}
       <section>
         <h2>How far to trust them</h2>
         <p>
-          This page is read from the program itself: every figure that the reckoning goes by and every rule of
-          the order. A figure from a book or a survey names it; “seen as an excerpt” means that the page
-          itself was not at hand. What is common practice or from memory is only where to begin.
+          This page is read from the program itself: every figure that the reckoning goes by, every rule of
+          the order and all that a try-on asks. A figure from a book or a survey names it; “seen as an
+          excerpt” means that the page itself was not at hand. What is common practice or from memory is only
+          where to begin.
         </p>
       </section>
       <HouseNotice />
@@ -172,6 +193,22 @@ function RuleLine({ rule }: { readonly rule: RuleShown }) {
       {rule.reasons.map(({ because, source }) => (
         <div key={writeSource(source)} class="value">
           {because !== undefined && <p class="reason">“{because}”</p>}
+          <Cite source={source} />
+        </div>
+      ))}
+    </li>
+  );
+}
+
+function SeenLine({ seen }: { readonly seen: SeenShown }) {
+  return (
+    <li data-seen={seen.id}>
+      <h3>{seen.name}</h3>
+      {seen.place !== '' && <p class="quiet">{sentence(seen.place)}</p>}
+      {seen.lines.map(({ words, cure, source }) => (
+        <div key={words ?? ''} class="value">
+          {words !== undefined && <p>{words}</p>}
+          {cure !== undefined && <p class="reason">{cure}</p>}
           <Cite source={source} />
         </div>
       ))}
