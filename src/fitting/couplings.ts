@@ -1,0 +1,223 @@
+import { toMm } from '../length/length.ts';
+import { edgeName, type Looked, lookUp, standsForBoth, timesOf } from '../outfit/chains.ts';
+import { LENGTHS_ALIKE, LONG_SEAMS_ALIKE, MOST_CAP_EASE } from '../outfit/lengths-fit.ts';
+import type { Chain, EdgeRef, Garment, Piece } from '../outfit/outfit.ts';
+import { edgeLengths } from '../shape/measure.ts';
+import { facing, isCalled } from './panels.ts';
+import type { Demand } from './puzzle.ts';
+import { type Placed, placed, upright } from './sides.ts';
+import { type Change, changesOf, growth, type Taking, within } from './taking-part.ts';
+import { givesTo, levelOf, type Side, type WayOf } from './ways.ts';
+
+/** Two runs of edges that stay as long as each other. */
+export interface Alike {
+  readonly one: Chain;
+  readonly to: Chain;
+  /** How many mm the one may become longer against the other, and shorter. */
+  readonly longer: number;
+  readonly shorter: number;
+}
+
+/** A garment looked up for its seams. */
+export interface Seams {
+  readonly looked: Looked;
+  readonly alike: readonly Alike[];
+  readonly edges: ReadonlyMap<string, Placed>;
+}
+
+const edgesOf = (pieces: readonly Piece[]): ReadonlyMap<string, Placed> =>
+  new Map<string, Placed>(
+    pieces.flatMap((piece) =>
+      placed(piece.outline).map((one) => [`${piece.id}.${one.edge.name}`, one] as const),
+    ),
+  );
+
+/** Which edges of a garment have to stay alike: both sides of every seam, unless one is gathered to the other. */
+export function seamsOf(garment: Garment): Seams {
+  const looked = lookUp(garment);
+  const edges = edgesOf(garment.pieces);
+  const lengths = new Map<string, number>(
+    garment.pieces.flatMap((piece) =>
+      [...edgeLengths(piece.outline)].map(([edge, long]) => [`${piece.id}.${edge}`, toMm(long)] as const),
+    ),
+  );
+  const gathered = new Set<string>(
+    garment.works.flatMap((work) => (work.kind === 'gather' ? [`${work.on}.${work.edge}`] : [])),
+  );
+  const isGathered = (chain: Chain): boolean => chain.some((ref) => gathered.has(edgeName(ref)));
+  const longOf = (chain: Chain): number =>
+    chain.reduce(
+      (sum, ref) => sum + (lengths.get(edgeName(ref)) ?? 0) * (standsForBoth(looked, chain, ref) ? 2 : 1),
+      0,
+    );
+  const pair = (one: Chain, to: Chain): Alike => {
+    const [first, second] = [longOf(one), longOf(to)];
+    const usual = Math.max(
+      toMm(LENGTHS_ALIKE.value),
+      (Math.min(first, second) * LONG_SEAMS_ALIKE.value) / 1000,
+    );
+    const cap = (chain: Chain): boolean => chain.every(({ edge }) => isCalled(edge, 'cap'));
+    const ease = toMm(MOST_CAP_EASE.value);
+    const [longer, shorter] = [cap(one) ? ease : usual, cap(to) ? ease : usual];
+    // A seam that does not fit by now may stay as it is, and may become better.
+    return {
+      one,
+      to,
+      longer: Math.max(0, longer - (first - second)),
+      shorter: Math.max(0, shorter - (second - first)),
+    };
+  };
+  const stands = (ref: EdgeRef): boolean => {
+    const edge = edges.get(edgeName(ref));
+    return edge !== undefined && upright(edge);
+  };
+  const alike = garment.joins.flatMap((join): readonly Alike[] => {
+    const found: Alike[] = [];
+    if (!isGathered(join.this) && !isGathered(join.to)) {
+      const each = join.this.length === join.to.length && [...join.this, ...join.to].every(stands);
+      if (each) found.push(...facing(join).map(([a, b]) => pair([a], [b])));
+      else found.push(pair(join.this, join.to));
+    }
+    if (join.cover) found.push(pair([join.cover], isGathered(join.to) ? join.this : join.to));
+    return found;
+  });
+  return { looked, alike, edges };
+}
+
+/** By how much the one side of a seam outgrows the other, for each unknown of a way. */
+function outgrows(
+  seams: Seams,
+  { one, to }: Alike,
+  part: Taking,
+  way: WayOf,
+  side: Side,
+  grown: (part: Taking, change: Change, edges: readonly string[]) => ReadonlyMap<string, number>,
+): readonly { readonly unknown: string; readonly change: Change; readonly factor: number }[] {
+  const sum = (chain: Chain, edges: ReadonlyMap<string, number>): number =>
+    chain.reduce((all, ref) => {
+      if (ref.piece !== part.piece.id) return all;
+      const its: Side = side === 'both' ? (ref.other ? 'right' : 'left') : side;
+      if (!givesTo(way.alteration.side, its)) return all;
+      return all + (edges.get(ref.edge) ?? 0) * (standsForBoth(seams.looked, chain, ref) ? 2 : 1);
+    }, 0);
+  if (![...one, ...to].some((ref) => ref.piece === part.piece.id)) return [];
+  return [...way.unknowns].flatMap(([unknown, change]) => {
+    const edges = grown(part, change, way.alteration.edges);
+    const factor = sum(one, edges) - sum(to, edges);
+    return Math.abs(factor) > 1e-3 ? [{ unknown, change, factor }] : [];
+  });
+}
+
+/** Remembers how edges grow, for it is read off many times. */
+export function remembered(): typeof growth {
+  const known = new Map<string, ReadonlyMap<string, number>>();
+  return (part, change, edges) => {
+    const all = changesOf(part).map(({ kind, level }) => `${kind}:${level}`);
+    const key = [part.piece.id, change.kind, change.level, ...edges, ...all].join(' ');
+    const found = known.get(key) ?? growth(part, change, edges);
+    known.set(key, found);
+    return found;
+  };
+}
+
+/** What must hold whatever is changed: that seams go together as before. */
+export function couplings(
+  seams: Seams,
+  parts: ReadonlyMap<string, Taking>,
+  ways: ReadonlyMap<string, readonly WayOf[]>,
+  sided: boolean,
+  grown: typeof growth,
+): readonly Demand[] {
+  return seams.alike.flatMap((alike): readonly Demand[] => {
+    const twice = sided && timesOf(seams.looked, alike.one, alike.to) === 2;
+    return (twice ? (['left', 'right'] as const) : (['both'] as const)).flatMap((side) => {
+      const terms = [...parts.values()].flatMap((part) =>
+        (ways.get(part.piece.id) ?? []).flatMap((way) =>
+          outgrows(seams, alike, part, way, side, grown).map(({ unknown, factor }) => ({
+            unknown,
+            factor,
+            most: Math.max(
+              ...[way.way.bounds.get(unknown)].flatMap((its) =>
+                its ? [Math.abs(its.least), its.most] : [0],
+              ),
+            ),
+          })),
+        ),
+      );
+      // Where all changes together cannot break it, it need not be asked for.
+      const most = terms.reduce((sum, term) => sum + Math.abs(term.factor) * term.most, 0);
+      if (terms.length === 0 || most <= Math.min(alike.longer, alike.shorter)) return [];
+      return [
+        {
+          terms: terms.map(({ unknown, factor }) => ({ unknown, factor })),
+          least: -alike.shorter,
+          most: alike.longer,
+        },
+      ];
+    });
+  });
+}
+
+/** A change that draws along what it is sewn to grows the seam by at least this part of itself. */
+const DRAWS = 0.3;
+
+/** The change by which a piece can follow at an edge. */
+function answer(seams: Seams, part: Taking, ref: EdgeRef, asked: Change): Change | undefined {
+  const edge = seams.edges.get(edgeName(ref));
+  if (!edge) return undefined;
+  if (!upright(edge)) {
+    const level = levelOf(part, edge);
+    return level && { kind: 'width', level };
+  }
+  const order = [...part.levels];
+  const between = order.slice(0, -1).map(([level]) => level);
+  if (asked.kind === 'length' && between.includes(asked.level)) return asked;
+  const reach = (i: number): number => {
+    const [from, to] = [order[i]?.[1] ?? 0, order[i + 1]?.[1] ?? 0];
+    const [top, bottom] = [Math.min(edge.from.y, edge.to.y), Math.max(edge.from.y, edge.to.y)];
+    return Math.min(to, bottom) - Math.max(from, top);
+  };
+  const best = between.map((level, i) => ({ level, long: reach(i) })).sort((a, b) => b.long - a.long)[0];
+  return best && best.long > 0 ? { kind: 'length', level: best.level } : undefined;
+}
+
+/** The changes that pieces sewn to a changed piece must be able to follow with; none where nothing is drawn along. */
+export function drawnAlong(
+  seams: Seams,
+  part: Taking,
+  whole: WayOf,
+  known: (piece: string) => Taking | undefined,
+  grown: typeof growth,
+): readonly { readonly piece: string; readonly change: Change }[] {
+  return seams.alike.flatMap((alike) =>
+    outgrows(seams, alike, part, whole, 'both', grown).flatMap(({ change, factor }) => {
+      if (Math.abs(factor) < DRAWS) return [];
+      const own = [...alike.one, ...alike.to].some(
+        (ref) => ref.piece === part.piece.id && grownAt(ref, part, change, grown) >= DRAWS,
+      );
+      if (!own) return [];
+      return [...alike.one, ...alike.to].flatMap((ref) => {
+        const other = known(ref.piece);
+        const its = other && answer(seams, other, ref, change);
+        return its ? [{ piece: ref.piece, change: its }] : [];
+      });
+    }),
+  );
+}
+
+const grownAt = (ref: EdgeRef, part: Taking, change: Change, grown: typeof growth): number =>
+  Math.abs(grown(part, change, []).get(ref.edge) ?? 0);
+
+/** Levels between which a length changes, told apart only where what is asked tells them apart. */
+export function apart(
+  part: Taking,
+  asked: readonly { readonly from: Change['level']; readonly to: Change['level'] }[],
+): readonly (readonly Change['level'][])[] {
+  const classes = new Map<string, Change['level'][]>();
+  const wholes = asked.map(({ from, to }) => within(part.levels, from, to));
+  for (const level of new Set(wholes.flat())) {
+    const sign = wholes.map((whole) => (whole.includes(level) ? '1' : '0')).join('');
+    classes.set(sign, [...(classes.get(sign) ?? []), level]);
+  }
+  return [...classes.values()];
+}

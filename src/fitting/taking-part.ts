@@ -1,0 +1,64 @@
+import { type Length, nm, toMm } from '../length/length.ts';
+import type { Piece } from '../outfit/outfit.ts';
+import { edgeLengths } from '../shape/measure.ts';
+import { altered } from './altered.ts';
+import type { Amount } from './cure-types.ts';
+import type { Level, Role } from './entry.ts';
+import { DOWNWARDS } from './levels.ts';
+
+/** A piece that may have to change, with the levels at which it is asked to. */
+export interface Taking {
+  readonly piece: Piece;
+  readonly role: Role;
+  readonly levels: ReadonlyMap<Level, Length>;
+  /** Levels at which its width may change. */
+  readonly widths: Set<Level>;
+  /** The upper of the two levels between which its length may change. */
+  readonly lengths: Set<Level>;
+}
+
+/** A change of a piece that has one amount. */
+export type Change = Pick<Amount, 'kind' | 'level'>;
+
+/** All changes that a piece may have, from the top down. */
+export const changesOf = (one: Taking): readonly Change[] =>
+  (['width', 'length'] as const).flatMap((kind) =>
+    DOWNWARDS.filter((level) => (kind === 'width' ? one.widths : one.lengths).has(level)).map((level) => ({
+      kind,
+      level,
+    })),
+  );
+
+/** Levels between which a length may change that is asked for from one level to another, each the upper of two neighbours. */
+export function within(levels: ReadonlyMap<Level, Length>, from: Level, to: Level): readonly Level[] {
+  const order = [...levels.keys()];
+  const at = (level: Level): number => DOWNWARDS.indexOf(level);
+  return order.filter((level, i) => {
+    const next = order[i + 1];
+    return next !== undefined && at(level) >= at(from) && at(next) <= at(to);
+  });
+}
+
+const STEP = nm(1_000_000);
+
+/**
+ * By how much each edge grows for a change of 1, to first order: read off the outline with the change made a little and
+ * taken back a little.
+ */
+export function growth(one: Taking, change: Change, edges: readonly string[]): ReadonlyMap<string, number> {
+  const lengths = (by: Length): ReadonlyMap<string, Length> => {
+    const amounts = changesOf(one).map((each): Amount => {
+      const its = each.kind === change.kind && each.level === change.level;
+      return { ...each, by: its ? by : nm(0) };
+    });
+    return edgeLengths(altered(one.piece, one.role, one.levels, amounts, edges));
+  };
+  const [more, less] = [lengths(STEP), lengths(nm(-STEP))];
+  const found = new Map<string, number>();
+  for (const [edge, long] of more) {
+    const by = toMm(nm(long - (less.get(edge) ?? 0))) / 2;
+    // What is less than a thousandth is the roundness of the figures.
+    if (Math.abs(by) > 1e-3) found.set(edge, by);
+  }
+  return found;
+}
