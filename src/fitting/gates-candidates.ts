@@ -44,8 +44,7 @@ function shapeSeams(garment: Garment): readonly (readonly Join[])[] {
 }
 
 /**
- * Try-ons that could be put in: the seams that give the shape, the first so many of them sewn and the others tacked for it
- * alone. `place` says where in the order a seam begins, and `begun` whether it has begun, so that it can no longer be
+ * Try-ons that could be put in: the seams that give the shape, some of them sewn first and the others tacked for it alone. `place` says where in the order a seam begins, and `begun` whether it has begun, so that it can no longer be
  * tacked plain. What the garment already has is left out.
  */
 export function candidatesFor(
@@ -61,7 +60,8 @@ export function candidatesFor(
     const seams = group.toSorted((a, b) => place(a.id) - place(b.id));
     const least = seams.filter((seam) => begun(seam.id)).length;
     const all: Candidate[] = [];
-    for (let sewn = least; sewn <= seams.length; sewn += 1) {
+    // All tacked that can be, about half of it, none: what lies between is hardly worth another order of making.
+    for (const sewn of new Set([least, Math.ceil((least + seams.length) / 2), seams.length])) {
       const gate: Candidate = {
         id,
         name: nameOf(garment, sewn, seams.length),

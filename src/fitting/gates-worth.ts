@@ -78,18 +78,22 @@ export function gatesWorth(basis: GateBasis, garmentId: string): readonly GateOf
       begins.set(step.of.id, Math.min(begins.get(step.of.id) ?? place, place));
   }
   const place = (join: string): number => begins.get(join) ?? Number.POSITIVE_INFINITY;
-  const offers = candidatesFor(garment, place, (join) => place(join) < running.doneCount)
-    .flatMap((candidate) => offered(basis, garment, candidate, later) ?? [])
-    .sort((a, b) => b.saves - a.saves);
-  const kept: GateOffer[] = [];
-  for (const offer of offers) {
-    // One that stands where a better one stands is no choice.
-    if (kept.length < MOST_OFFERS && !kept.some((one) => sameFinds(one, offer))) kept.push(offer);
+  const tried = candidatesFor(garment, place, (join) => place(join) < running.doneCount).flatMap(
+    (candidate) => triedWith(basis, garment, candidate, later) ?? [],
+  );
+  const offers: GateOffer[] = [];
+  const found = new Set<string>();
+  while (offers.length < MOST_OFFERS) {
+    // The next one has to earn its minutes with what those before it do not find.
+    const worth = tried.map((one) => worthOf(one, found)).filter(({ saves }) => saves > 0);
+    const [best] = worth.sort((a, b) => b.saves - a.saves);
+    const offer = best && offerOf(garment, best);
+    if (!offer) break;
+    offers.push(offer);
+    for (const { id } of offer.finds) found.add(id);
   }
-  return kept;
+  return offers;
 }
-
-const sameFinds = (a: GateOffer, b: GateOffer): boolean => a.place === b.place;
 
 /** Each misfit with the try-on that finds it as things are; what a try-on that is done has found, or not, is left out. */
 function foundLater({ running, misfits, curve }: GateBasis, garment: Garment): readonly FoundLater[] {
@@ -108,13 +112,22 @@ function foundLater({ running, misfits, curve }: GateBasis, garment: Garment): r
   });
 }
 
-/** The candidate in an order of its own, if that exists and it saves anything there. */
-function offered(
+/** What a try-on would find earlier than it is found as things are, in the order of making that it brings. */
+interface Tried {
+  readonly outfit: Outfit;
+  readonly candidate: Candidate;
+  readonly finds: readonly { readonly misfit: Seeable; readonly late: number; readonly soon: number }[];
+  readonly minutes: number;
+  readonly place: number;
+}
+
+/** The candidate in an order of its own, if that exists. */
+function triedWith(
   { outfit, standing, own }: GateBasis,
   garment: Garment,
   candidate: Candidate,
   later: readonly FoundLater[],
-): GateOffer | undefined {
+): Tried | undefined {
   const withIt = putPart(outfit, garment.id, 'gates', { ...candidate, checks: ['It fits'] });
   if (!withIt.ok) return undefined;
   const found = runningOrder(withIt.value, standing);
@@ -133,34 +146,29 @@ function offered(
     if (soon >= minutes) return [];
     return [{ misfit, late: misfit.chance * minutes, soon: misfit.chance * soon }];
   });
-  finds.sort((a, b) => b.late - b.soon - (a.late - a.soon));
-  const [late, soon] = [sum(finds.map((one) => one.late)), sum(finds.map((one) => one.soon))];
   const steps = [...running.steps.values()].filter(
     (step) => step.garment === garment.id && step.of.id === candidate.id,
   );
   const minutes = sum(steps.map((step) => own?.get(step.id) ?? step.minutes));
-  const saves = late - soon - minutes;
-  if (saves <= 0) return undefined;
-  const gate: Gate = {
-    ...candidate,
-    checks: checksOf(
-      garment,
-      finds.map((one) => one.misfit),
-    ),
-  };
+  return { outfit, candidate, finds, minutes, place: seeing.place };
+}
+
+/** What it saves with all that is not found already. */
+function worthOf(tried: Tried, found: ReadonlySet<string>) {
+  const finds = tried.finds
+    .filter(({ misfit }) => !found.has(misfit.id))
+    .sort((a, b) => b.late - b.soon - (a.late - a.soon));
+  const [late, soon] = [sum(finds.map((one) => one.late)), sum(finds.map((one) => one.soon))];
+  return { ...tried, finds, late, soon, saves: late - soon - tried.minutes };
+}
+
+function offerOf(garment: Garment, worth: ReturnType<typeof worthOf>): GateOffer | undefined {
+  const { outfit, candidate, late, soon, minutes, saves, place } = worth;
+  const finds = worth.finds.map(({ misfit }) => misfit);
+  const gate: Gate = { ...candidate, checks: checksOf(garment, finds) };
   const after = putPart(outfit, garment.id, 'gates', gate);
   if (!after.ok) return undefined;
-  return {
-    garment: garment.id,
-    gate,
-    after: after.value,
-    finds: finds.map((one) => one.misfit),
-    late,
-    soon,
-    minutes,
-    saves,
-    place: seeing.place,
-  };
+  return { garment: garment.id, gate, after: after.value, finds, late, soon, minutes, saves, place };
 }
 
 const sum = (all: readonly number[]): number => all.reduce((total, one) => total + one, 0);

@@ -3,7 +3,8 @@
  *
  * What others may hold on to: `main[data-part="running-order"]`; `li[data-step]` with `data-state` `ready`, `waits`,
  * `rests`, `open` or `done`; in a ready one the button `Work on this`; in every one the button `Why`;
- * `[data-part="concern"]`, `[data-part="loop"]`, `[data-part="done-steps"]`, `[data-part="undo"]`.
+ * `[data-part="concern"]`, `[data-part="loop"]`, `[data-part="done-steps"]`, `[data-part="undo"]`; in a step that undoes
+ * something or does it again `[data-part="rework"]`; `[data-part="late"]` with what finding out late costs.
  */
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
@@ -18,6 +19,7 @@ import { WhySheet } from '../bench/sheets.tsx';
 import { undoName } from '../bench/undo-name.ts';
 import { HouseNotice, HouseTrouble } from '../house.tsx';
 import { restUntil } from '../next-step.ts';
+import { reworkOf, undoSteps } from '../rework-steps.ts';
 import { go, writeHash } from '../route.ts';
 import type { Session } from '../session.ts';
 import { sittings, writeSetUp } from './sittings.ts';
@@ -168,6 +170,8 @@ function StepLine(props: {
   const ready = running.ready.has(step.id);
   const rest = ready ? restUntil(running, session.progress.value, step.id, now.value) : undefined;
   const open = session.step.value === step.id;
+  const rework = reworkOf(session.progress.value, step.id);
+  const undoes = rework !== undefined && undoSteps([rework]).has(step.id);
   const state = open ? 'open' : rest !== undefined ? 'rests' : ready ? 'ready' : 'waits';
   return (
     <li class={`step-line ${state}`} data-step={step.id} data-state={state}>
@@ -181,6 +185,12 @@ function StepLine(props: {
           {state === 'waits' && 'waits'}
           <span class="quiet">, {garment}</span>
         </p>
+        {rework && (
+          <p class="step-rework" data-part="rework">
+            <b>{undoes ? 'Undo' : 'Again'}</b>
+            <span>{rework.say}</span>
+          </p>
+        )}
       </div>
       <div class="choice">
         {ready && (
