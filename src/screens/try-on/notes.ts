@@ -1,0 +1,72 @@
+import type { Cause, Entry } from '../../fitting/entry.ts';
+import { nm } from '../../length/length.ts';
+import type { ReadingUnit } from '../../length/reading.ts';
+import type { DeedId } from '../../store/deed.ts';
+import type { Progress, Seen } from '../../store/progress-types.ts';
+import { keepDraft, recallDraft, type Written } from '../describe/drafts.ts';
+import { fieldLength } from '../describe/filled.ts';
+import { writeHash } from '../route.ts';
+import type { Session } from '../session.ts';
+
+/** The address of a page of the try-on: `tryHash(session, 'shirt', 'cure')`. */
+export const tryHash = ({ id }: Pick<Session, 'id'>, ...at: readonly string[]): string =>
+  writeHash({ screen: 'try', outfit: id, at });
+
+/** Under this name the form about something seen keeps what is written in it. */
+export const noteKey = (session: Pick<Session, 'id'>, garment: string, entry: string): string =>
+  `${session.id}/try/${garment}/${entry}`;
+
+/** What a form about something seen shows of a note that is kept already. */
+export const noteWritten = (note: Seen, unit: ReadingUnit): Written => ({
+  side: note.side,
+  amount: note.amount === undefined ? '' : fieldLength(nm(note.amount), unit),
+  sure: note.sure ?? '',
+  out: (note.out ?? []).join(' '),
+  words: note.words ?? '',
+  photo: note.photo ?? '',
+});
+
+/** What was written in a note that is taken off stands in its form again, where nothing newer stands. */
+export function layBack(session: Session, note: Seen): void {
+  const key = noteKey(session, note.garment, note.entry);
+  if (Object.keys(recallDraft(key)).length > 0) return;
+  const unit = session.units.peek();
+  keepDraft(key, { ...noteWritten(note, unit), ' rule': unit });
+}
+
+/** A note by the name of its deed. */
+export const noteCalled = (progress: Pick<Progress, 'seen'>, deed: string): Seen | undefined =>
+  progress.seen.find((note) => note.deed === deed);
+
+/** The causes that may still be behind a note: the one that was shown, or all that were not ruled out. */
+const stillPossible = ({ sure, out = [] }: Seen, { causes }: Entry): readonly Cause[] =>
+  causes.filter(({ id }) => (sure === undefined ? !out.includes(id) : id === sure));
+
+/** Is there a cause behind it whose cure can be reckoned with what is known? */
+export const canBeReckoned = (note: Seen, entry: Entry | undefined): boolean =>
+  note.state === 'open' &&
+  entry !== undefined &&
+  stillPossible(note, entry).some(
+    ({ wants }) =>
+      wants.length > 0 &&
+      wants.every((want) => want.kind === 'add' || want.bound === 'some' || note.amount !== undefined),
+  );
+
+/** The entries in which every word that is looked for stands: in what is seen, its place, or its causes. */
+export function lookFor(entries: readonly Entry[], query: string): readonly Entry[] {
+  const wanted = query
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter(Boolean);
+  return entries.filter(({ seen, place, causes }) => {
+    const all = [seen, place, ...causes.map(({ is }) => is)].join(' ').toLowerCase();
+    return wanted.every((word) => all.includes(word));
+  });
+}
+
+/** What one touch of undo takes back here; undefined where something else was done last. */
+export function lastHere(progress: Progress): { readonly deed: DeedId; readonly say: string } | undefined {
+  const { undo } = progress;
+  if (undo?.kind === 'seen') return { deed: undo.deed, say: 'last note' };
+  return undo?.kind === 'let-be' ? { deed: undo.deed, say: 'let it be' } : undefined;
+}
