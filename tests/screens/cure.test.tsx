@@ -3,6 +3,8 @@ import { afterEach, describe, expect, test, vi } from 'vitest';
 import harbourFile from '../../demo-data/harbour-clockmaker.json' with { type: 'json' };
 import type { Cures } from '../../src/fitting/cure-types.ts';
 import type { Observation } from '../../src/fitting/observation.ts';
+import { inches } from '../../src/length/length.ts';
+import { readLength } from '../../src/length/reading.ts';
 import { fresh, runningOrder } from '../../src/order/running.ts';
 import { readOutfit } from '../../src/outfit/reading.ts';
 import { acceptCure, ownPieces } from '../../src/screens/try-on/cure-accept.ts';
@@ -133,11 +135,12 @@ describe('what can be done', () => {
       '5/8 in wider',
       '1/4 in wider',
     ]);
-    const said = within(drawn).getByText(/Centre front, left and right, each: 5\/8 in wider at the chest: /);
-    const [, was, is] = /: (\S+ ?\S* in) wide becomes (\S+ ?\S* in) wide/.exec(
-      said.textContent!.replace(/^[^:]*: [^:]*: /, ': ').replace(/ becomes (.*?);.*/, ' becomes $1 wide'),
-    )!;
-    expect(was).not.toBe(is);
+    const said = [...drawn.querySelectorAll('figcaption p')].map((one) => one.textContent);
+    expect(said[0]).toBe('Centre front, left and right, each:');
+    const sizes = /^5\/8 in wider at the chest: (.+ in) wide becomes (.+ in)\.$/.exec(said[1]!);
+    const [was, is] = sizes!.slice(1).map((text) => readLength(text, 'in'));
+    expect(was!.ok && is!.ok && is!.value - was!.value).toBe(inches(5, 8));
+    expect(said[3]).toContain('1/4 in wider at the hem: ');
   });
 
   test('costs nothing where nothing is cut yet, and says so', async () => {

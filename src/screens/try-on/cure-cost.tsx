@@ -1,8 +1,10 @@
+import { useMemo } from 'preact/hooks';
 import type { Cure } from '../../fitting/cure-types.ts';
 import type { Marking } from '../../length/writing.ts';
+import type { SuppliesAgain } from '../../order/undoing/supplies.ts';
 import type { Garment, Outfit } from '../../outfit/outfit.ts';
 import type { Session } from '../session.ts';
-import type { Means, Supplies } from './cure-means.ts';
+import type { Means } from './cure-means.ts';
 import {
   costsNothing,
   extentWords,
@@ -26,6 +28,10 @@ export function CureCost(props: {
   const { undoing, minutes } = cure;
   const stays = untouchedPieces(garment, cure);
   const running = session.running.value;
+  const supplies = useMemo(
+    () => running && means.supplies(cure.after, running, undoing),
+    [running, means, cure],
+  );
   const added = minutes - undoing.minutes.total;
   return (
     <>
@@ -46,12 +52,10 @@ export function CureCost(props: {
             </span>
           </p>
         )}
-        {running && (
-          <Buy supplies={means.supplies(cure.after, running, undoing)} outfit={outfit} marking={marking} />
-        )}
+        {supplies && <Buy supplies={supplies} outfit={outfit} garment={garment} marking={marking} />}
       </section>
       {(undoing.opened.length > 0 || undoing.forced.length > 0 || stays.length > 0) && (
-        <section data-part="cure-opened">
+        <section class="cure-opened" data-part="cure-opened">
           {undoing.opened.length > 0 && (
             <>
               <h2>What is opened</h2>
@@ -97,23 +101,23 @@ export function CureCost(props: {
   );
 }
 
-function Buy(props: { readonly supplies: Supplies; readonly outfit: Outfit; readonly marking: Marking }) {
-  const { supplies, outfit, marking } = props;
+function Buy(props: {
+  readonly supplies: SuppliesAgain;
+  readonly outfit: Outfit;
+  readonly garment: Garment;
+  readonly marking: Marking;
+}) {
+  const { supplies, outfit, garment, marking } = props;
   const { cloth, thread, beads } = supplies;
   if (cloth.length === 0 && thread <= 0 && beads.length === 0) return null;
   return (
     <ul class="cure-list" data-part="cure-supplies">
-      {cloth.map(({ cloth: id, pieces, length }) => {
-        const names = new Map(
-          outfit.garments.flatMap((one) => one.pieces.map((piece) => [piece.id, piece.name])),
-        );
-        return (
-          <li key={id}>
-            <b>{toBuy(length, marking)}</b> of {outfit.cloths.find((one) => one.id === id)?.name ?? id} for{' '}
-            {listed(pieces.map((piece) => names.get(piece) ?? piece))}
-          </li>
-        );
-      })}
+      {cloth.map(({ cloth: id, pieces, length }) => (
+        <li key={id}>
+          <b>{toBuy(length, marking)}</b> of {outfit.cloths.find((one) => one.id === id)?.name ?? id} for{' '}
+          {listed(pieces.map((piece) => pieceName(garment, piece)))}
+        </li>
+      ))}
       {thread > 0 && (
         <li>
           about <b>{toBuy(thread, marking)}</b> of thread

@@ -152,7 +152,7 @@ export function changeSentences(
     const becomes = amount.kind === 'width' && was && is ? `: ${wide(was)} wide becomes ${wide(is)}` : '';
     return `${sizeOf(amount.by, marking).text} ${wayOf(amount)} ${place}${becomes}`;
   });
-  return [`${name}: ${lines.length === 0 ? change.say : lines.join('; ')}.`];
+  return lines.length === 0 ? [`${name}: ${change.say}.`] : [`${name}:`, ...lines.map((line) => `${line}.`)];
 }
 
 /** The garment as it will be, with the outlines of a cure, also those that only one of a pair gets. */
