@@ -6,7 +6,7 @@ import type { Outline, OutlineEdge, Point } from '../shape/outline.ts';
 import type { Amount } from './cure-types.ts';
 import type { Level, Role } from './entry.ts';
 import { hasEdge, isCalled } from './panels.ts';
-import { type Placed, type Sides, sidesOf, topOf } from './sides.ts';
+import { bottomOf, type Placed, type Sides, sidesOf, topOf } from './sides.ts';
 import { cutAt } from './split.ts';
 
 /** A change along the height of a piece, straight between its knots and level beyond them. */
@@ -81,6 +81,7 @@ const lengthKnots = (levels: ReadonlyMap<Level, Length>, amounts: readonly Amoun
 /** How far out a side goes at every height: nothing at its upper end, as was asked at each level, the same below the last. */
 function outBy(
   path: readonly Placed[],
+  pointed: boolean,
   levels: ReadonlyMap<Level, Length>,
   amounts: readonly Amount[],
 ): Knots {
@@ -91,8 +92,12 @@ function outBy(
       return kind === 'width' && level !== 'neck' && y !== undefined ? [[y, by]] : [];
     })
     .sort((a, b) => a[0] - b[0]);
-  const [first] = asked;
-  return first && first[0] > top + 1 ? [[top, 0], ...asked] : asked;
+  const [first, last] = [asked[0], asked.at(-1)];
+  if (!first || !last) return [];
+  const above: Knots = first[0] > top + 1 ? [[top, 0]] : [];
+  const bottom = bottomOf(path);
+  // Where both sides run into one point, as at the toes, that point stays.
+  return [...above, ...asked, ...(pointed && last[0] < bottom - 1 ? [[bottom, 0] as const] : [])];
 }
 
 /** Moves the control points of an edge, each by the rule; `near` is a height in the middle of its segment. */
@@ -146,7 +151,7 @@ function bySides(
     share: number,
     sign: number,
   ): ((point: Point, near: number) => number) => {
-    const knots = share === 0 ? [] : outBy(path, levels, amounts);
+    const knots = share === 0 ? [] : outBy(path, sides.bottom.length === 0, levels, amounts);
     const by = (point: Point, near: number): number => sign * share * at(knots, point.y, near);
     const cuts = [...lengthCuts, ...knots.map(([y]) => y)];
     for (const { edge } of path) rules.set(edge.name, { cuts, x: by });

@@ -6,7 +6,7 @@ import type { Garment, Piece } from '../outfit/outfit.ts';
 import { apart } from './couplings.ts';
 import type { Cause, Entry, Role, Want } from './entry.ts';
 import type { Observation } from './observation.ts';
-import { facing } from './panels.ts';
+import { facing, isCalled } from './panels.ts';
 import { type Placed, placed, upright } from './sides.ts';
 import type { Change, Taking } from './taking-part.ts';
 
@@ -50,7 +50,8 @@ function together(garment: Garment, pieces: readonly Piece[]): readonly (readonl
   const group = new Map(pieces.map(({ id }) => [id, id]));
   const across = (ref: Parameters<typeof edgeName>[0]): boolean => {
     const edge = edges.get(edgeName(ref));
-    return edge !== undefined && !upright(edge);
+    // Shoulders lie across too, but there one piece goes on behind the other.
+    return edge !== undefined && !upright(edge) && !isCalled(ref.edge, 'shoulder');
   };
   const join = (a: string, b: string): void => {
     const [from, to] = [group.get(a), group.get(b)];

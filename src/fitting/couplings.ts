@@ -1,4 +1,6 @@
-import { toMm } from '../length/length.ts';
+import type { Sourced } from '../cloth/advice.ts';
+import { practice } from '../cloth/source.ts';
+import { type Length, mm, toMm } from '../length/length.ts';
 import { edgeName, type Looked, lookUp, standsForBoth, timesOf } from '../outfit/chains.ts';
 import { LENGTHS_ALIKE, LONG_SEAMS_ALIKE, MOST_CAP_EASE } from '../outfit/lengths-fit.ts';
 import type { Chain, EdgeRef, Garment, Piece } from '../outfit/outfit.ts';
@@ -9,6 +11,9 @@ import { type Placed, placed, upright } from './sides.ts';
 import { type Change, changesOf, growth, type Taking, within } from './taking-part.ts';
 import { givesTo, levelOf, type Side, type WayOf } from './ways.ts';
 
+/** Edges that are changed together are drawn alike to this much. */
+export const DRAWN_ALIKE: Sourced<Length> = { value: mm(0.5), source: practice };
+
 /** Two runs of edges that stay as long as each other. */
 export interface Alike {
   readonly one: Chain;
@@ -16,6 +21,8 @@ export interface Alike {
   /** How many mm the one may become longer against the other, and shorter. */
   readonly longer: number;
   readonly shorter: number;
+  /** True where one of them may be eased in. */
+  readonly eased: boolean;
 }
 
 /** A garment looked up for its seams. */
@@ -65,6 +72,7 @@ export function seamsOf(garment: Garment): Seams {
       to,
       longer: Math.max(0, longer - (first - second)),
       shorter: Math.max(0, shorter - (second - first)),
+      eased: cap(one) || cap(to),
     };
   };
   const stands = (ref: EdgeRef): boolean => {
@@ -120,6 +128,9 @@ export function remembered(): typeof growth {
   };
 }
 
+/** A change that draws along what it is sewn to grows the seam by at least this part of itself. */
+const DRAWS = 0.3;
+
 /** What must hold whatever is changed: that seams go together as before. */
 export function couplings(
   seams: Seams,
@@ -136,6 +147,7 @@ export function couplings(
           outgrows(seams, alike, part, way, side, grown).map(({ unknown, factor }) => ({
             unknown,
             factor,
+            piece: part.piece.id,
             most: Math.max(
               ...[way.way.bounds.get(unknown)].flatMap((its) =>
                 its ? [Math.abs(its.least), its.most] : [0],
@@ -147,19 +159,20 @@ export function couplings(
       // Where all changes together cannot break it, it need not be asked for.
       const most = terms.reduce((sum, term) => sum + Math.abs(term.factor) * term.most, 0);
       if (terms.length === 0 || most <= Math.min(alike.longer, alike.shorter)) return [];
+      const drawn = new Set(
+        terms.filter(({ factor }) => Math.abs(factor) >= DRAWS).map(({ piece }) => piece),
+      );
+      const near = drawn.size > 1 && !alike.eased ? toMm(DRAWN_ALIKE.value) : Number.POSITIVE_INFINITY;
       return [
         {
           terms: terms.map(({ unknown, factor }) => ({ unknown, factor })),
-          least: -alike.shorter,
-          most: alike.longer,
+          least: -Math.min(alike.shorter, near),
+          most: Math.min(alike.longer, near),
         },
       ];
     });
   });
 }
-
-/** A change that draws along what it is sewn to grows the seam by at least this part of itself. */
-const DRAWS = 0.3;
 
 /** The change by which a piece can follow at an edge. */
 function answer(seams: Seams, part: Taking, ref: EdgeRef, asked: Change): Change | undefined {

@@ -1,10 +1,13 @@
 import { type Length, nm, toMm } from '../length/length.ts';
 import type { Piece } from '../outfit/outfit.ts';
-import { edgeLengths } from '../shape/measure.ts';
+import { flattenEdge } from '../shape/flatten.ts';
+import { pathLength } from '../shape/measure.ts';
+import type { Outline } from '../shape/outline.ts';
 import { altered } from './altered.ts';
 import type { Amount } from './cure-types.ts';
 import type { Level, Role } from './entry.ts';
 import { DOWNWARDS } from './levels.ts';
+import { placed } from './sides.ts';
 
 /** A piece that may have to change, with the levels at which it is asked to. */
 export interface Taking {
@@ -40,6 +43,11 @@ export function within(levels: ReadonlyMap<Level, Length>, from: Level, to: Leve
 }
 
 const STEP = nm(1_000_000);
+const ROUGH = nm(20_000);
+
+/** Lengths of all edges, near enough for how they grow: what the chords leave out is the same before and after. */
+const roughLengths = (outline: Outline): ReadonlyMap<string, Length> =>
+  new Map(placed(outline).map(({ edge, from }) => [edge.name, pathLength(flattenEdge(from, edge, ROUGH))]));
 
 /**
  * By how much each edge grows for a change of 1, to first order: read off the outline with the change made a little and
@@ -51,7 +59,7 @@ export function growth(one: Taking, change: Change, edges: readonly string[]): R
       const its = each.kind === change.kind && each.level === change.level;
       return { ...each, by: its ? by : nm(0) };
     });
-    return edgeLengths(altered(one.piece, one.role, one.levels, amounts, edges));
+    return roughLengths(altered(one.piece, one.role, one.levels, amounts, edges));
   };
   const [more, less] = [lengths(STEP), lengths(nm(-STEP))];
   const found = new Map<string, number>();
