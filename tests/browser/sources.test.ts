@@ -49,6 +49,15 @@ describe('where figures come from', () => {
     expect(await figure.textContent()).toMatch(/2 1\/2 times.*Common practice, no source/);
   });
 
+  it('opens what is seen at a try-on by touch and tells its cause and its book', async () => {
+    const here = await app.open('#/sources');
+    const sags = here.locator('[data-seen="front-sags"]');
+    expect(await sags.isVisible()).toBe(false);
+    await here.getByText('What is seen at a try-on', { exact: true }).tap();
+    await sags.waitFor();
+    expect(await sags.textContent()).toMatch(/Because the front is too long.*Fitting Dresses \(1946\)/);
+  });
+
   it('is there without a network', async () => {
     const here = await app.open();
     await here.evaluate(() => navigator.serviceWorker.ready);
