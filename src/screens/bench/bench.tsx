@@ -202,8 +202,8 @@ export function Bench({ session }: { readonly session: Session }) {
             <Cautions cautions={card.cautions} />
             <Settings settings={card.settings} />
             <Drawing pieces={card.drawing} />
-            <ReadoutOf card={card} session={session} marking={marking} />
             {card.station === 'try-on' && <DoesNotFit session={session} />}
+            <ReadoutOf card={card} session={session} marking={marking} />
             <FromReckoner progress={session.progress.value} step={card.step} act={session.act} />
             {card.readout.kind === 'marks' && (
               <button

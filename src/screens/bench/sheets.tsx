@@ -179,19 +179,21 @@ export function MoreSheet({ session, onClose }: SheetProps) {
           </button>
         </form>
       )}
-      <DoesNotFit session={session} />
       <PutElsewhere session={session} />
-      <a
-        class="plain"
-        data-part="description"
-        href={writeHash({
-          screen: 'outfit',
-          outfit: session.id,
-          at: garment === undefined ? [] : ['garment', garment],
-        })}
-      >
-        Change the description
-      </a>
+      <div class="add-reason">
+        <DoesNotFit session={session} />
+        <a
+          class="plain"
+          data-part="description"
+          href={writeHash({
+            screen: 'outfit',
+            outfit: session.id,
+            at: garment === undefined ? [] : ['garment', garment],
+          })}
+        >
+          Change the description
+        </a>
+      </div>
       <ChoicesPanel />
       <KeysPanel />
       <HouseNotice />
