@@ -216,7 +216,7 @@ export function sewnEdge(outline: Outline): string {
   const names = outline.edges.map(({ name }) => name);
   const usual = ['neck', 'seam', 'inner', 'waist', 'upper', 'lower'];
   const lengths = edgeLengths(outline);
-  const found = usual.flatMap((word) => names.filter((name) => isCalled(name, word)))[0];
+  const found = usual.find((word) => names.includes(word));
   return found ?? [...names].sort((a, b) => (lengths.get(b) ?? 0) - (lengths.get(a) ?? 0))[0] ?? '';
 }
 

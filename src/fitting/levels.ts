@@ -18,6 +18,7 @@ import {
   topOf,
   upright,
 } from './sides.ts';
+import { acrossAt } from './split.ts';
 
 /** The waist is taken to lie this far below the armhole where the drawing does not show it. */
 export const ARMHOLE_TO_WAIST: Sourced<Length> = { value: inches(17, 2), source: practice };
@@ -55,12 +56,18 @@ const ONE: Readonly<Partial<Record<Role, Level>>> = {
 };
 
 const BODY: readonly Role[] = ['centre-front', 'side-front', 'side-back', 'centre-back'];
-const FINE = nm(1000);
 
 /** How wide a piece is at a height of its drawing; of a piece cut on the fold, the half that is drawn. */
 export function widthAt(outline: Outline, y: Length): Length {
-  const { from, to } = spanAt(flattenOutline(outline, FINE), y);
-  return to > from ? nm(to - from) : zero;
+  const found = placed(outline).flatMap(({ edge, from }) => {
+    let start = from;
+    return edge.segments.flatMap((segment) => {
+      const across = acrossAt(start, segment, y);
+      start = segment.to;
+      return across;
+    });
+  });
+  return found.length > 1 ? nm(Math.max(...found) - Math.min(...found)) : zero;
 }
 
 type Heights = Map<Level, number>;

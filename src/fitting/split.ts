@@ -83,3 +83,19 @@ export function cutAt(start: Point, segment: Segment, heights: readonly number[]
   }
   return [...parts, rest];
 }
+
+/** Everywhere that a stretch of an edge is at a height, as places across; both its ends where it lies level there. */
+export function acrossAt(start: Point, segment: Segment, y: number): readonly number[] {
+  const { to } = segment;
+  const ends = [start, to].flatMap((point) => (point.y === y ? [point.x] : []));
+  if (segment.kind === 'line') {
+    const t = (y - start.y) / (to.y - start.y);
+    return t > 0 && t < 1 ? [...ends, start.x + (to.x - start.x) * t] : ends;
+  }
+  const { first, second } = segment;
+  const between = crossingsOf(start, segment, y).map((t) => {
+    const s = 1 - t;
+    return s * s * s * start.x + 3 * s * s * t * first.x + 3 * s * t * t * second.x + t * t * t * to.x;
+  });
+  return [...ends, ...between];
+}
