@@ -6,7 +6,7 @@ import { writeProblem } from '../../src/outfit/problem.ts';
 import { readOutfit } from '../../src/outfit/reading.ts';
 
 /** Plain data as in an outfit file. */
-type Data = Readonly<Record<string, unknown>>;
+export type Data = Readonly<Record<string, unknown>>;
 
 /** `half-a-piece` as a name: `Half a piece`. */
 const nameFrom = (id: string): string => {

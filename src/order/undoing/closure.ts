@@ -105,9 +105,11 @@ export function closureOf(prepared: Prepared, alterations: readonly Alteration[]
       for (const piece of final.pieces) renew(sub.room, piece, found.sides, because);
     else for (const [spot] of forcedBy(sub, found)) renew(sub.room, spot.ref.piece, spot.sides, because);
   }
-  liftWhatLiesOver(open, sewn);
-  openAtCrossings(open, sewn);
-  return { altered, open, forced };
+  // From here on in the order of making, so that it does not matter what was named first.
+  const inTurn = new Map([...open].sort(([a], [b]) => a.place - b.place));
+  liftWhatLiesOver(inTurn, sewn);
+  openAtCrossings(inTurn, sewn);
+  return { altered, open: inTurn, forced };
 }
 
 /** The sides on which an edge of a piece is altered. */

@@ -68,7 +68,7 @@ export function reckon(prepared: Prepared, closure: Closure, now: Now): Reckoned
     }
   }
   // A gathered edge is drawn up anew wherever the seam that holds it is opened.
-  for (const [gathers, share] of gathersOpened(closure)) {
+  for (const [gathers, share] of gathersOpened(closure, out)) {
     const rows = gathers.steps.find(({ action }) => action === 'rows');
     if (rows && now.sewn(rows)) again.push(redone(gathers, rows, share, now, undefined));
   }
@@ -172,9 +172,11 @@ function stitched(sub: Sub, step: Step, now: Now): boolean {
 }
 
 /** Gathers in an opened seam with the part that is opened; what is basted as a trim keeps its gathers. */
-function gathersOpened(closure: Closure): ReadonlyMap<Sub, number> {
+function gathersOpened(closure: Closure, out: readonly Out[]): ReadonlyMap<Sub, number> {
   const found = new Map<Sub, number>();
-  for (const { sub, lines } of closure.open.values()) {
+  for (const {
+    open: { sub, lines },
+  } of out) {
     if (!sub.join) continue;
     for (const spot of sub.lines[0]?.spots ?? []) {
       for (const gathers of sub.room.holding.get(spot.ref.piece) ?? []) {
