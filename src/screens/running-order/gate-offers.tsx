@@ -1,21 +1,24 @@
 import { useSignal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { type GateOffer, gatesWorth } from '../../fitting/gates-worth.ts';
 import { listed } from '../../order/expand/made.ts';
 import { lower } from '../../outfit/lower.ts';
-import { writeDuration } from '../../ui/duration.ts';
+import type { Garment } from '../../outfit/outfit.ts';
 import { ask, problem } from '../describe/change.ts';
 import type { Session } from '../session.ts';
+import { roughly } from './late-lines.ts';
 import type { Late } from './late-reckon.ts';
 
 /** So many misfits are named; the others are counted. */
 const NAMED = 3;
 
-const about = (minutes: number): string => `about ${writeDuration(Math.max(1, minutes) * 60)}`;
+const about = (minutes: number): string => `about ${roughly(minutes)}`;
 
 /** Try-ons that would save more than they cost; worked out when they are asked for, a garment at a time. */
 export function GateOffers({ session, late }: { readonly session: Session; readonly late: Late }) {
   const open = useSignal(false);
+  const put = useSignal('');
+  const head = useRef<HTMLElement>(null);
   const found = useSignal<{
     readonly of: Late;
     readonly offers: readonly GateOffer[];
@@ -34,13 +37,15 @@ export function GateOffers({ session, late }: { readonly session: Session; reado
       const garment = garments.shift();
       if (garment !== undefined) offers = [...offers, ...gatesWorth(late, garment)];
       offers = offers.toSorted((a, b) => b.saves - a.saves);
-      found.value = { of: late, offers, all: garments.length === 0 };
+      if (garments.length === 0) found.value = { of: late, offers, all: true };
       if (garments.length > 0) timer = setTimeout(next, 0);
     };
     timer = setTimeout(next, 0);
     return () => clearTimeout(timer);
   }, [late, open.value]);
-  const here = found.value.of === late ? found.value : { offers: [], all: false };
+  const { of, offers, all } = found.value;
+  // While it is worked out anew, what was offered before stays where it is.
+  const known = all && of === late;
   return (
     <details
       data-part="gate-offers"
@@ -48,10 +53,11 @@ export function GateOffers({ session, late }: { readonly session: Session; reado
         open.value = event.currentTarget.open;
       }}
     >
-      <summary>Which other try-on would save most?</summary>
+      <summary ref={head}>Which other try-on would save most?</summary>
       <p role="status">
-        {!here.all && 'Reckoning…'}
-        {here.all && here.offers.length === 0 && 'None: no other try-on would save more than it costs.'}
+        {put.value !== '' && `In the order now: ${lower(put.value)}. `}
+        {!known && 'Reckoning…'}
+        {known && offers.length === 0 && 'No other try-on would save more than it costs.'}
       </p>
       {problem.value !== '' && (
         <p class="notice" role="alert">
@@ -59,23 +65,37 @@ export function GateOffers({ session, late }: { readonly session: Session; reado
         </p>
       )}
       <ul class="gate-offers">
-        {here.offers.map((offer) => (
-          <Offer key={`${offer.garment} ${offer.place}`} offer={offer} session={session} late={late} />
+        {offers.map((offer) => (
+          <Offer
+            key={`${offer.garment} ${offer.place}`}
+            offer={offer}
+            garment={of.outfit.garments.find(({ id }) => id === offer.garment)}
+            onPut={() =>
+              // Worked out anew, it is no longer offered: the focus goes to where the others are.
+              ask(session, offer.after, `put in ${lower(offer.gate.name)}`, () => {
+                put.value = offer.gate.name;
+                head.current?.focus();
+              })
+            }
+          />
         ))}
       </ul>
     </details>
   );
 }
 
-function Offer(props: { readonly offer: GateOffer; readonly session: Session; readonly late: Late }) {
-  const { offer, session, late } = props;
+function Offer(props: {
+  readonly offer: GateOffer;
+  readonly garment: Garment | undefined;
+  readonly onPut: () => void;
+}) {
+  const { offer, garment, onPut } = props;
   const { gate, finds } = offer;
-  const garment = late.outfit.garments.find(({ id }) => id === offer.garment);
   const seams = (ids: readonly string[]): string =>
     listed(ids.map((id) => `the ${lower(garment?.joins.find((join) => join.id === id)?.name ?? id)}`));
   const named = finds.slice(0, NAMED).map(({ name }) => lower(name));
   const more = finds.length - named.length;
-  const what = more > 0 ? [...named, `${more} more`] : named;
+  const what = more > 0 ? [...named, `and ${more} more`] : named;
   return (
     <li data-part="gate-offer">
       <h3>{gate.name}</h3>
@@ -88,14 +108,10 @@ function Offer(props: { readonly offer: GateOffer; readonly session: Session; re
         {gate.tack.length === 0 && ','} try it on, after step {offer.place} of the order.
       </p>
       <p>
-        It may show {listed(what)}. Found later, this would cost {about(offer.late)}; found here,{' '}
+        It may show: {what.join('; ')}. Found later, this would cost {about(offer.late)}; found here,{' '}
         {about(offer.soon)}. The try-on takes {about(offer.minutes)}, so it saves <b>{about(offer.saves)}</b>.
       </p>
-      <button
-        type="button"
-        class="main"
-        onClick={() => ask(session, offer.after, `put in ${lower(gate.name)}`)}
-      >
+      <button type="button" class="main" onClick={onPut}>
         Put this try-on in<span class="unseen">: {gate.name}</span>
       </button>
     </li>

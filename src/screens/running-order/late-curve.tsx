@@ -1,8 +1,20 @@
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import type { LatePoint } from '../../order/undoing/late.ts';
-import { writeDuration } from '../../ui/duration.ts';
-import { FLOOR, HIGH, LEFT, linesAcross, pathOf, RIGHT, rowsFor, scaleFor, WIDE } from './late-lines.ts';
+import { lower } from '../../outfit/lower.ts';
+import {
+  FLOOR,
+  LEFT,
+  linesAcross,
+  PIN,
+  pathOf,
+  RIGHT,
+  ROW,
+  roughly,
+  rowsFor,
+  scaleFor,
+  WIDE,
+} from './late-lines.ts';
 import './late.css';
 
 /** A try-on of the running order. */
@@ -24,11 +36,7 @@ export interface CurveProps {
   readonly called: (misfit: string) => string;
 }
 
-const about = (minutes: number): string =>
-  minutes < 1 ? 'next to nothing' : `about ${writeDuration(minutes * 60)}`;
-
-/** Numbered pins are this wide, and lie in rows this far apart. */
-const PIN = 20;
+const about = (minutes: number): string => (minutes < 1 ? 'next to nothing' : `about ${roughly(minutes)}`);
 
 /** What misfits would cost along the running order, as a line of chalk that rises; any point of it can be asked. */
 export function LateCurve({ points, tryOns, now, say, called }: CurveProps) {
@@ -45,8 +53,15 @@ export function LateCurve({ points, tryOns, now, say, called }: CurveProps) {
     tryOns.map((one) => scale.x(one.done)),
     PIN,
   );
+  const high = FLOOR + 6 + ROW * Math.max(0, ...rows.map((row) => row + 1));
+  const pinned = tryOns.map(({ done: at }, i) => ({
+    x: scale.x(at),
+    y: FLOOR + 16 + (rows[i] ?? 0) * ROW,
+    top: scale.y(points[at - 1]?.minutes ?? 0),
+    number: i + 1,
+  }));
   const worst = ({ worst, worstMinutes }: LatePoint): string =>
-    worst === '' ? '' : `; worst: ${called(worst)}, ${about(worstMinutes)}`;
+    worst === '' ? '' : `; worst: ${lower(called(worst))}, ${about(worstMinutes)}`;
   const found = `found here: ${about(point.minutes)}${worst(point)}`;
   const here = done === now ? 'now' : `after step ${done} of ${steps}`;
   const touched = (event: PointerEvent): void => {
@@ -58,7 +73,7 @@ export function LateCurve({ points, tryOns, now, say, called }: CurveProps) {
   return (
     <figure class="late-curve" data-part="late-curve">
       <svg
-        viewBox={`0 0 ${WIDE} ${HIGH}`}
+        viewBox={`0 0 ${WIDE} ${high}`}
         role="img"
         aria-label={`What misfits would cost along the running order, from ${about(points[0]?.minutes ?? 0)} after the first step to ${about(points.at(-1)?.minutes ?? 0)} after the last.`}
         onPointerDown={touched}
@@ -74,29 +89,28 @@ export function LateCurve({ points, tryOns, now, say, called }: CurveProps) {
               y2={scale.y(minutes)}
             />
             <text x={LEFT - 6} y={scale.y(minutes) + 5} text-anchor="end">
-              {writeDuration(minutes * 60)}
+              {roughly(minutes)}
             </text>
           </g>
         ))}
         <line class="late-floor" x1={LEFT} x2={WIDE - RIGHT} y1={FLOOR} y2={FLOOR} />
         <path class="late-dust" d={path} />
         <path class="late-chalk" d={path} />
-        {tryOns.map((one, i) => {
-          const [x, y] = [scale.x(one.done), FLOOR + 14 + (rows[i] ?? 0) * (PIN + 1)];
-          return (
-            <g key={`${one.name} ${one.done}`} class="late-pin">
-              <line x1={x} x2={x} y1={scale.y(points[one.done - 1]?.minutes ?? 0)} y2={y} />
-              <circle cx={x} cy={y} r={PIN / 2} />
-              <text x={x} y={y + 5} text-anchor="middle">
-                {i + 1}
-              </text>
-            </g>
-          );
-        })}
+        {pinned.map(({ x, y, top, number }) => (
+          <line key={number} class="late-pin" x1={x} x2={x} y1={top} y2={y} />
+        ))}
+        {pinned.map(({ x, y, number }) => (
+          <g key={number} class="late-pin">
+            <circle cx={x} cy={y} r={PIN / 2} />
+            <text x={x} y={y + 5} text-anchor="middle">
+              {number}
+            </text>
+          </g>
+        ))}
         {now > 0 && (
           <g class="late-now">
-            <line x1={scale.x(now)} x2={scale.x(now)} y1={14} y2={FLOOR} />
-            <text x={scale.x(now)} y={11} text-anchor={now > steps / 2 ? 'end' : 'start'}>
+            <line x1={scale.x(now)} x2={scale.x(now)} y1={18} y2={FLOOR} />
+            <text x={scale.x(now)} y={14} text-anchor={now > steps / 2 ? 'end' : 'start'}>
               now
             </text>
           </g>

@@ -22,9 +22,9 @@ export function LateHere({ session }: { readonly session: Session }) {
   }, []);
   const Late = part.value;
   return (
-    <section class="late" data-part="late">
+    <section class="late asks" data-part="late">
       <h2>Found out late</h2>
-      <p>What would have to be undone and done again if something turned out not to fit at this point.</p>
+      <p>What it would cost, at each point of the order, if something turned out not to fit.</p>
       <div class="late-room">{Late && <Late session={session} />}</div>
     </section>
   );

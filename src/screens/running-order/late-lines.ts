@@ -1,15 +1,16 @@
 import type { LatePoint } from '../../order/undoing/late.ts';
 
-/** Size of the drawing, in its own units. */
+/** Width of the drawing, in its own units. */
 export const WIDE = 358;
-export const HIGH = 186;
-/** Room for the hours at the left, and for the try-ons below. */
+/** Room for the hours at the left, and for the end of the curve at the right. */
 export const LEFT = 46;
 export const RIGHT = 8;
-const TOP = 20;
-const BOTTOM = 54;
+const TOP = 24;
 /** Where the curve stands on. */
-export const FLOOR = HIGH - BOTTOM;
+export const FLOOR = 136;
+/** Numbered pins are this wide, and their rows this far apart. */
+export const PIN = 20;
+export const ROW = 25;
 
 /** Spaces between the lines across, minutes. */
 const SPACES = [5, 10, 15, 30, 60, 120, 240, 480, 960, 1920];
@@ -41,6 +42,14 @@ export function scaleFor(steps: number, most: number): Scale {
       return Math.min(steps, Math.max(1, done));
     },
   };
+}
+
+/** Working time in words, no finer than it can be known: `25 min`, `3 h 20 min`, `20 h`. A day of work is not a day. */
+export function roughly(minutes: number): string {
+  const step = minutes < 60 ? 5 : minutes < 300 ? 10 : minutes < 1200 ? 30 : 60;
+  const near = Math.max(step, Math.round(minutes / step) * step);
+  const [hours, rest] = [Math.floor(near / 60), near % 60];
+  return [hours > 0 && `${hours} h`, rest > 0 && `${rest} min`].filter(Boolean).join(' ');
 }
 
 const short = (n: number): string => String(Math.round(n * 10) / 10);

@@ -23,7 +23,8 @@ export default function LatePart({ session }: { readonly session: Session }) {
     return () => clearTimeout(timer);
   }, [outfit, running]);
   const found = late.value;
-  if (!found || found.running !== running) return null;
+  // While it is worked out anew, what was found before stays.
+  if (!found) return null;
   const garments = found.outfit.garments.filter(({ id }) =>
     found.misfits.some(({ alterations }) => alterations.some((one) => one.garment === id)),
   );

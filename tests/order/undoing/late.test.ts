@@ -72,3 +72,66 @@ describe.each(known)('what finding out late costs in the $name', ({ outfit, prep
     );
   });
 });
+
+describe('the curve', () => {
+  const { outfit, prepared } = known.find(({ name }) => name === 'harbour-clockmaker')!;
+  const { sequence } = prepared.running;
+  const anew = (garment: string, piece: string): Alteration => ({
+    garment,
+    piece,
+    how: 'anew',
+    edges: [],
+    side: 'both',
+    say: '',
+  });
+  const pieces = outfit.garments.flatMap((g) => g.pieces.map((piece) => anew(g.id, piece.id)));
+
+  it('adds misfits up by their chance, and names the one that would cost most whatever its chance', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.constantFrom(...pieces), fc.double({ min: 0, max: 1, noNaN: true })), {
+          minLength: 1,
+          maxLength: 5,
+        }),
+        (chosen) => {
+          const misfits = chosen.map(([one, chance], i) => misfitOf([one], `m${i}`, chance));
+          const { points, costs } = costOfFindingLate(prepared, misfits);
+          for (const { done, minutes, worst, worstMinutes } of points) {
+            const each = misfits.map(({ id, chance }) => ({ id, chance, cost: costs.get(id)![done]! }));
+            expect(minutes).toBeCloseTo(
+              each.reduce((sum, { chance, cost }) => sum + chance * cost, 0),
+              6,
+            );
+            expect(worstMinutes).toBe(Math.max(...each.map(({ cost }) => cost)));
+            expect(worst).toBe(worstMinutes > 0 ? each.find(({ cost }) => cost === worstMinutes)!.id : '');
+          }
+        },
+      ),
+      { numRuns: 30, seed: 20270529 },
+    );
+  });
+
+  it('costs nothing before a piece is cut, and much once it is worked and sewn in', () => {
+    const { costs } = costOfFindingLate(prepared, [misfitOf([anew('shirt', 'centre-front')])]);
+    const cost = costs.get('one')!;
+    const cut = sequence.findIndex((id) => {
+      const step = prepared.running.steps.get(id)!;
+      return step.garment === 'shirt' && step.action === 'cut' && step.pieces.includes('centre-front');
+    });
+    expect([...cost.slice(0, cut + 1)].every((minutes) => minutes === 0)).toBe(true);
+    expect(cost[cut + 1]).toBeGreaterThan(0);
+    const tucks = 'shirt/front-tucks/';
+    const tucked = sequence.findLastIndex((id) => id.startsWith(tucks)) + 1;
+    const minutes = sequence
+      .filter((id) => id.startsWith(tucks))
+      .reduce((sum, id) => sum + prepared.running.steps.get(id)!.minutes, 0);
+    expect(cost[tucked]).toBeGreaterThan(minutes);
+    expect(cost[sequence.length]).toBeGreaterThan(cost[tucked]!);
+  });
+
+  it('is flat where nothing may go wrong, and empty where nothing is made', () => {
+    expect(costOfFindingLate(prepared, []).points.every(({ minutes }) => minutes === 0)).toBe(true);
+    const none = { ...outfit, garments: [] };
+    expect(costOfFindingLate(prepareUndoing(none, orderOf(none)), [misfitOf(pieces)]).points).toEqual([]);
+  });
+});
