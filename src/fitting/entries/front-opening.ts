@@ -67,9 +67,9 @@ export const FRONT_OPENING: readonly Entry[] = [
           sewnIn(
             'Button stay',
             ['centre-front'],
-            step('Cut a tape as long as the opening for each front', 'cut', 3),
-            step('Pin the tapes behind the buttons and the holes', 'pin', 6),
-            step('Sew the tapes to the inside of the bands along both edges', 'hand', 30),
+            step('Cut a tape as long as the opening for each front', 'cut', 2),
+            step('Pin the tapes behind the buttons and the holes', 'pin', 3),
+            step('Sew the tapes to the inside of the bands along both edges', 'hand', 15),
           ),
         ],
         source: watson('cloak buttons'),

@@ -21,7 +21,7 @@ export const LEG_WAIST: readonly Entry[] = [
         change: 'Draw the waist elastic shorter.',
         measured: 'What is pinched all round.',
         limits: 'Between 0.85 and 0.95 of the waist.',
-        wants: [shorterElastic('waist', ['leg'])],
+        wants: [shorterElastic('waist', ['leg'], 'both')],
         source: memory,
       },
       {

@@ -122,7 +122,7 @@ export const SEAT_AND_CROTCH: readonly Entry[] = [
         test: 'Pull up at the waist: the crotch sits, and slips down again.',
         change: 'Draw the waist elastic shorter.',
         measured: 'What is pinched at the waist.',
-        wants: [shorterElastic('waist', ['leg'])],
+        wants: [shorterElastic('waist', ['leg'], 'both')],
         source: memory,
       },
       {

@@ -56,8 +56,8 @@ export const SLEEVE_CAP: readonly Entry[] = [
           sewnIn(
             'Sleeve-head strip',
             ['sleeve'],
-            step('Cut a bias strip of net or wadding for the head of each sleeve', 'cut', 6),
-            step('Sew the strips to the armhole seam allowance over the caps', 'hand', 25),
+            step('Cut a bias strip of net or wadding for the head of each sleeve', 'cut', 3),
+            step('Sew the strips to the armhole seam allowance over the caps', 'hand', 12),
           ),
         ],
         source: memory,

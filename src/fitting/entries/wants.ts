@@ -48,7 +48,7 @@ export const sewnIn = (name: string, on: readonly Role[], ...steps: readonly Own
   steps,
 });
 
-/** A step of what is sewn in. */
+/** A step of what is sewn in; its minutes are for one side of the body where it is done to a pair. */
 export const step = (say: string, station: OwnStep['station'], minutes: number): OwnStep => ({
   say,
   station,
@@ -62,16 +62,18 @@ export const step = (say: string, station: OwnStep['station'], minutes: number):
 export const shoulderPads: Want = sewnIn(
   'Shoulder pads',
   ['centre-front', 'side-front'],
-  step('Pin a pad under each shoulder and shift it until the folds are gone', 'try-on', 5),
-  step('Tack each pad to the shoulder seam and to the armhole seam allowance', 'hand', 12),
+  step('Pin a pad under each shoulder and shift it until the folds are gone', 'try-on', 3),
+  step('Tack each pad to the shoulder seam and to the armhole seam allowance', 'hand', 6),
 );
 
-/** The elastic of a casing is drawn shorter. */
-export const shorterElastic = (of: string, on: readonly Role[]): Want =>
-  sewnIn(
+/** The elastic of a casing is drawn shorter: of one for each piece, or of one that goes through both of a pair. */
+export function shorterElastic(of: string, on: readonly Role[], through: 'each' | 'both'): Want {
+  const [open, draw, close] = through === 'each' ? [5, 6, 4] : [3, 3, 2];
+  return sewnIn(
     `Shorter elastic in the ${of}`,
     on,
-    step(`Open the casing of the ${of} for 2 in (50 mm) and draw the elastic out`, 'hand', 5),
-    step(`Pin the elastic of the ${of} shorter on the body, then stitch its ends`, 'machine', 6),
-    step(`Close the casing of the ${of}`, 'machine', 4),
+    step(`Open the casing of the ${of} for 2 in (50 mm) and draw the elastic out`, 'hand', open),
+    step(`Pin the elastic of the ${of} shorter on the body, then stitch its ends`, 'machine', draw),
+    step(`Close the casing of the ${of}`, 'machine', close),
   );
+}
