@@ -1,3 +1,4 @@
+import { leastChange, type Span, type Sum } from './linear.ts';
 import type { Demand, Puzzle, Solution } from './puzzle.ts';
 
 /** A sum of changes with the span it must lie in, or an unknown with its own. */
@@ -5,6 +6,51 @@ type Held = Demand;
 
 /** So little is nothing, in mm. */
 const NOTHING = 1e-6;
+
+/** A change that misses the middle of what was measured counts this many times its size; one that pulls at a seam this many. */
+const FROM_THE_MIDDLE = 100;
+const AT_A_SEAM = 2;
+
+/**
+ * The same solution with the amounts that were measured rather than the least that would pass: as near as can be to the
+ * middle of every span asked for, then with seams as they are, then with the least change.
+ */
+export function inTheMiddle(puzzle: Puzzle, solution: Solution): Solution {
+  const bounds = puzzle.pieces.flatMap(({ ways }) =>
+    ways.filter(({ id }) => solution.ways.includes(id)).flatMap((way) => [...way.bounds]),
+  );
+  const names = new Map(bounds.map(([name], i) => [name, i]));
+  const spans: Span[] = bounds.map(([, span]) => span);
+  const sums: Sum[] = [];
+  const take = ({ terms, least, most }: Demand, weight: number, aim: number | undefined) => {
+    const here = terms.flatMap(({ unknown, factor }) => {
+      const at = names.get(unknown);
+      return at === undefined ? [] : [[at, factor] as const];
+    });
+    if (here.length === 0) return;
+    if (aim === undefined) sums.push({ terms: here, least, most });
+    else {
+      // By how much it is off the aim is a value of its own, which costs its weight.
+      sums.push({ terms: [...here, [spans.length, -1 / weight]], least: aim, most: aim });
+      spans.push({ least: (least - aim) * weight, most: (most - aim) * weight });
+    }
+  };
+  for (const demand of askedBy(puzzle, solution)) {
+    const middle = (demand.least + demand.most) / 2;
+    take(demand, FROM_THE_MIDDLE, Number.isFinite(middle) ? middle : undefined);
+  }
+  for (const demand of puzzle.always)
+    take(demand, AT_A_SEAM, demand.least <= 0 && demand.most >= 0 ? 0 : undefined);
+  const found = leastChange(spans, sums);
+  if (!found.meets) return solution;
+  const changes = new Map([...names].map(([name, at]) => [name, found.values[at] ?? 0] as const));
+  return { ...solution, changes: new Map([...changes].filter(([, by]) => by !== 0)) };
+}
+
+const askedBy = (puzzle: Puzzle, solution: Solution): readonly Demand[] =>
+  puzzle.seen.flatMap(
+    ({ id, explanations }) => explanations.find((one) => one.id === solution.causes.get(id))?.demands ?? [],
+  );
 
 /** By how much all that must hold is missed, mm. */
 function missed(held: readonly Held[], changes: ReadonlyMap<string, number>): number {
@@ -19,9 +65,6 @@ function missed(held: readonly Held[], changes: ReadonlyMap<string, number>): nu
 
 /** Everything that must hold for a solution: what was asked, what always holds, and the bounds of its ways. */
 export function heldBy(puzzle: Puzzle, solution: Solution): readonly Demand[] {
-  const asked = puzzle.seen.flatMap(
-    ({ id, explanations }) => explanations.find((one) => one.id === solution.causes.get(id))?.demands ?? [],
-  );
   const bounds = puzzle.pieces.flatMap(({ ways }) =>
     ways
       .filter(({ id }) => solution.ways.includes(id))
@@ -29,7 +72,7 @@ export function heldBy(puzzle: Puzzle, solution: Solution): readonly Demand[] {
         [...way.bounds].map(([unknown, span]): Demand => ({ terms: [{ unknown, factor: 1 }], ...span })),
       ),
   );
-  return [...asked, ...puzzle.always, ...bounds];
+  return [...askedBy(puzzle, solution), ...puzzle.always, ...bounds];
 }
 
 /**

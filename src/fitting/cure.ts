@@ -7,7 +7,7 @@ import type { Alteration } from '../order/undoing/undoing-types.ts';
 import type { Garment, Outfit } from '../outfit/outfit.ts';
 import { altered } from './altered.ts';
 import { addsOf } from './cure-adds.ts';
-import { onMarks } from './cure-marks.ts';
+import { inTheMiddle, onMarks } from './cure-marks.ts';
 import type { Amount, Cure, Cures, PieceChange } from './cure-types.ts';
 import { whyNot } from './cure-why.ts';
 import { sayAmounts } from './cure-words.ts';
@@ -15,7 +15,7 @@ import type { Level, Role } from './entry.ts';
 import { leastWork } from './least-work.ts';
 import { levelsOf } from './levels.ts';
 import type { Observation } from './observation.ts';
-import type { Solution } from './puzzle.ts';
+import type { Puzzle, Solution } from './puzzle.ts';
 import { type PuzzleOf, puzzleOf } from './puzzle-of.ts';
 import { rolesOf } from './roles.ts';
 
@@ -59,7 +59,7 @@ export function cure(
   const prepared = prepareUndoing(outfit, running);
   const standing = { ...at, done: new Set(at.done) };
   const built = puzzleOf(outfit, garment, observations, (some) => undoingMinutes(prepared, some, standing));
-  const solved = leastWork(built.puzzle);
+  const solved = leastWork(byKind(built));
   const roles = rolesOf(garment);
   const marking: Marking =
     at.marking ?? (outfit.units === 'in' ? { unit: 'in', per: 16 } : { unit: 'mm', step: 1 });
@@ -86,10 +86,22 @@ export function cure(
   };
 }
 
+/** Letting out the one side of a piece or the other is one kind of cure; cutting it anew is another. */
+const byKind = ({ puzzle, ways }: PuzzleOf): Puzzle => ({
+  ...puzzle,
+  pieces: puzzle.pieces.map(({ piece, ways: its }) => ({
+    piece,
+    ways: its.map((way) => {
+      const { how, side } = ways.get(way.id)?.alteration ?? { how: '', side: '' };
+      return { ...way, kind: `${piece} ${how} ${side}` };
+    }),
+  })),
+});
+
 function cureOf(room: Room, solution: Solution): Cure {
   const { outfit, garment, built, at } = room;
   const mark = toMm(outfit.units === 'in' ? inches(1, 16) : mm(1));
-  const amounts = onMarks(built.puzzle, solution, mark);
+  const amounts = onMarks(built.puzzle, inTheMiddle(built.puzzle, solution), mark);
   const changes = solution.ways.flatMap((way) => changeOf(room, way, amounts));
   const named = (piece: string): string => garment.pieces.find(({ id }) => id === piece)?.name ?? piece;
   const taken = [...solution.causes].map(([observation, cause]) => ({ observation, cause }));
@@ -114,19 +126,15 @@ function cureOf(room: Room, solution: Solution): Cure {
     const now = undone.alterations.find(({ piece }) => piece === change.piece);
     return now && now.how !== change.how ? { ...change, how: now.how, edges: now.edges } : change;
   });
-  const added = adds.reduce((all, { work }) => all + minutesOf(work), 0);
   return {
     changes: settled,
     adds,
     taken,
     undoing: undone,
-    minutes: Math.round((undone.minutes.total + added) * 10) / 10,
+    minutes: Math.round(solution.minutes * 10) / 10,
     after: afterwards(room, settled, adds),
   };
 }
-
-const minutesOf = (work: Cure['adds'][number]['work']): number =>
-  work.kind === 'own' ? work.steps.reduce((all, { minutes }) => all + minutes, 0) : 0;
 
 /** What one way does to its piece, with its outline before and after. */
 function changeOf(room: Room, way: string, found: ReadonlyMap<string, number>): readonly PieceChange[] {

@@ -4,6 +4,7 @@ import type { Puzzle } from './puzzle.ts';
 /** One way of one piece, by numbers. */
 export interface WayHere {
   readonly id: string;
+  readonly kind: string;
   /** Place of its piece. */
   readonly piece: number;
   /** Unknown, least, most. */
@@ -60,9 +61,9 @@ export function modelOf(puzzle: Puzzle): Model {
     return { terms: [...factors].filter(([, factor]) => factor !== 0), least, most };
   };
   const ways = puzzle.pieces.flatMap(({ ways: own }, piece) =>
-    own.map(({ id, bounds }): WayHere => {
+    own.map(({ id, kind = id, bounds }): WayHere => {
       const spans = [...bounds].map(([name, { least, most }]) => [unknown(name), least, most] as const);
-      return { id, piece, spans };
+      return { id, kind, piece, spans };
     }),
   );
   const seen = puzzle.seen.map(({ id, explanations }) => ({
@@ -151,7 +152,10 @@ export function modelOf(puzzle: Puzzle): Model {
         return factor === 0 ? sum : sum + Math.max(factor * least, factor * most);
       }, 0);
     let has = 0;
-    for (const way of chosen) has += gives(ways[way] ?? { id: '', piece: -1, spans: [] });
+    for (const i of chosen) {
+      const way = ways[i];
+      if (way) has += gives(way);
+    }
     // Rounding has blurred the reason: every way that is left may be the one.
     const blurred = has >= lack.need - NOTHING / 100;
     const best = new Map<number, number>();

@@ -52,12 +52,14 @@ function before(a: readonly number[], b: readonly number[]): number {
  * seen that leaves least choice is decided next. A part is never cheaper than its ways already are, so what comes out
  * first is the least. What only adds ways to something that came out before, with the same explanations, is left out.
  *
- * @param passOver says of ways and minutes of explanations that nothing with all of these ways is wanted.
+ * @param passOver says of ways and minutes of explanations that nothing with all of these ways is wanted
+ * @param causes `any`: one choice of explanations is enough for the same ways; `all`: each choice comes out by itself
  */
 export function* leastFirst(
   model: Model,
   mayLeaveOut: boolean,
-  passOver: (ways: readonly number[], added: number) => boolean,
+  passOver: (ways: readonly number[], added: number) => boolean = () => false,
+  causes: 'any' | 'all' = 'any',
 ): Generator<Found, void> {
   const cheapest = model.seen.map(({ explanations }) => Math.min(...explanations.map((one) => one.minutes)));
   const heap: Node[] = [];
@@ -127,7 +129,8 @@ export function* leastFirst(
       }
       continue;
     }
-    const whole = filled(model, chosen, changes, cheapest);
+    const whole =
+      causes === 'any' || !chosen.includes(OPEN) ? filled(model, chosen, changes, cheapest) : undefined;
     if (whole) {
       yield { ways, chosen: whole, changes, minutes: node.minutes, added, left: node.rank[0] ?? 0 };
       continue;
@@ -141,8 +144,8 @@ export function* leastFirst(
     let least: readonly number[] | undefined;
     for (const [at, { explanations }] of model.seen.entries()) {
       if (chosen[at] !== OPEN) continue;
-      const causes = [...explanations.keys(), ...(mayLeaveOut ? [LEFT_OUT] : [])];
-      const parts = causes.flatMap((cause) => nodeOf(ways, without, chosen.with(at, cause)) ?? []);
+      const choices = [...explanations.keys(), ...(mayLeaveOut ? [LEFT_OUT] : [])];
+      const parts = choices.flatMap((cause) => nodeOf(ways, without, chosen.with(at, cause)) ?? []);
       if (parts.length === 0) return [];
       const first = parts.map((one) => one.rank.slice(0, 4)).reduce((a, b) => (before(a, b) <= 0 ? a : b));
       const by = least ? before(first, least) : 1;

@@ -26,7 +26,7 @@ export function leastWork(puzzle: Puzzle): Solved {
     unmet.push(...alone.map(({ id }) => ({ seen: id, why: 'alone' as const })));
     seen = seen.filter((one) => !alone.includes(one));
     model = modelOf({ ...puzzle, seen });
-    const [most] = leastFirst(model, true, () => false);
+    const [most] = leastFirst(model, true);
     if (!most)
       return { unmet: inOrder(puzzle, unmet.concat(seen.map(({ id }) => ({ seen: id, why: 'alone' })))) };
     const out = seen.filter((_, at) => isLeftOut(most.chosen[at]));
@@ -46,17 +46,42 @@ export function leastWork(puzzle: Puzzle): Solved {
 /** The cheapest and the cheapest of another kind. */
 function twoOf(model: Model): { readonly best: Found; readonly other?: Found } | undefined {
   let best: Found | undefined;
+  const kinds = (ways: readonly number[]) => new Set(ways.map((way) => model.ways[way]?.kind));
+  let bestKinds = kinds([]);
   const passOver = (ways: readonly number[], added: number): boolean =>
-    best !== undefined && added >= best.added && best.ways.every((way) => ways.includes(way));
+    best !== undefined && added >= best.added && within(bestKinds, kinds(ways));
   for (const found of leastFirst(model, false, passOver)) {
     if (best) return { best, other: found };
     best = found;
+    bestKinds = kinds(found.ways);
   }
-  return best && { best };
+  if (!best) return undefined;
+  let looked = 0;
+  for (const found of leastFirst(model, false, undefined, 'all')) {
+    looked += 1;
+    if (looked > MOST_LOOKED_AT) break;
+    const now = kinds(found.ways);
+    if (within(now, bestKinds) && within(bestKinds, now)) continue;
+    const needless = found.ways.some(
+      (way) =>
+        model.tried(
+          found.ways.filter((one) => one !== way),
+          found.chosen,
+        ).meets,
+    );
+    if (!needless) return { best, other: found };
+  }
+  return { best };
 }
 
+const within = (some: ReadonlySet<unknown>, all: ReadonlySet<unknown>): boolean =>
+  [...some].every((one) => all.has(one));
+
+/** Choices of causes that are looked at for one that does something else, where nothing else is needed. */
+const MOST_LOOKED_AT = 200;
+
 function canBeMet(puzzle: Puzzle): boolean {
-  const [found] = leastFirst(modelOf({ ...puzzle, minutes: () => 0 }), false, () => false);
+  const [found] = leastFirst(modelOf({ ...puzzle, minutes: () => 0 }), false);
   return found !== undefined;
 }
 

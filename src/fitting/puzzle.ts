@@ -16,6 +16,8 @@ export interface Demand {
 export interface Way {
   /** Unique within the puzzle. */
   readonly id: string;
+  /** Ways of one kind (the same piece let out at either side) do not make two solutions differ; its id where there is none. */
+  readonly kind?: string;
   readonly bounds: ReadonlyMap<string, { readonly least: number; readonly most: number }>;
 }
 
@@ -58,7 +60,10 @@ export interface Solution {
 export interface Solved {
   /** The one that costs fewest minutes; then fewest pieces, then the smallest changes. None where nothing at all can be met. */
   readonly best?: Solution;
-  /** The cheapest that changes other pieces, or the same in another way. */
+  /**
+   * The cheapest of another kind: it changes other pieces, or the same in another way, and nothing needlessly. Where there
+   * is none, the cheapest that takes what is seen to come from other causes and does something else besides.
+   */
   readonly other?: Solution;
   /** What had to be left out, for it cannot be met together with the rest; with the reason as far as it is known. */
   readonly unmet: readonly { readonly seen: string; readonly why: 'alone' | 'together' }[];

@@ -4,6 +4,8 @@ import type { Demand, Puzzle, Way } from '../../src/fitting/puzzle.ts';
 /** One choice that meets what it does not leave out. */
 export interface Choice {
   readonly ways: readonly string[];
+  /** Its explanations, in words. */
+  readonly causes: string;
   /** Minutes of the ways and what the explanations add. */
   readonly minutes: number;
   readonly added: number;
@@ -79,7 +81,14 @@ export function* allChoices(puzzle: Puzzle): Generator<Choice> {
       if (total === undefined) continue;
       const added = causes.reduce((all, cause) => all + (cause?.minutes ?? 0), 0);
       const left = puzzle.seen.flatMap(({ id }, i) => (causes[i] ? [] : [id]));
-      yield { ways: ids, minutes: minutes + added, added, left, total };
+      yield {
+        ways: ids,
+        causes: causes.map((one) => one?.id).join(),
+        minutes: minutes + added,
+        added,
+        left,
+        total,
+      };
     }
   }
 }
@@ -115,7 +124,19 @@ export function byBruteForce(puzzle: Puzzle): { best?: Choice; other?: Choice } 
           less.ways.every((way) => one.ways.includes(way)),
       ),
   );
-  const other = others.reduce<Choice | undefined>(
+  // Where there is none: with other causes, and nothing that these causes could do without.
+  const besides = fitting.filter(
+    (one) =>
+      one.ways.join() !== best.ways.join() &&
+      one.left.join() === best.left.join() &&
+      !fitting.some(
+        (less) =>
+          less.causes === one.causes &&
+          less.ways.length === one.ways.length - 1 &&
+          less.ways.every((way) => one.ways.includes(way)),
+      ),
+  );
+  const other = (others.length > 0 ? others : besides).reduce<Choice | undefined>(
     (a, b) => (a && compareChoices(a, b) <= 0 ? a : b),
     undefined,
   );
