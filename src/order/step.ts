@@ -51,6 +51,10 @@ export interface Step {
   };
 }
 
+/** Id of a step that undoes something: two reworks never share one. */
+export const undoId = (rework: string, undo: Pick<Step, 'garment' | 'of' | 'action'>): StepId =>
+  `${undo.garment}/${undo.of.id}/${undo.action}-${rework}`;
+
 /** Why one step goes before another. */
 export interface Constraint {
   readonly before: StepId;

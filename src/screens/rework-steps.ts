@@ -1,15 +1,11 @@
+import { undoId } from '../order/step.ts';
 import type { Progress } from '../store/progress-types.ts';
 
 type Reworks = Progress['reworks'];
-type Undo = Reworks[number]['undo'][number];
-
-/** Id of the card that undoes something. */
-export const undoStepId = (undo: Pick<Undo, 'garment' | 'of' | 'action'>, rework: string): string =>
-  `${undo.garment}/${undo.of.id}/${undo.action}-${rework}`;
 
 /** The cards that undo something, of all reworks. */
 export const undoSteps = (reworks: Reworks): ReadonlySet<string> =>
-  new Set(reworks.flatMap(({ id, undo }) => undo.map((one) => undoStepId(one, id))));
+  new Set(reworks.flatMap(({ id, undo }) => undo.map((one) => undoId(id, one))));
 
 /** The rework that a card belongs to: it undoes something, or does again what is not done yet; none for any other. */
 export const reworkOf = (
@@ -18,6 +14,6 @@ export const reworkOf = (
 ): Reworks[number] | undefined =>
   reworks.findLast(
     ({ id, undo, again }) =>
-      undo.some((one) => undoStepId(one, id) === step) ||
+      undo.some((one) => undoId(id, one) === step) ||
       (steps.get(step)?.doneAt === undefined && again.some((one) => one.step === step)),
   );

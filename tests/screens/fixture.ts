@@ -2,9 +2,8 @@ import { inches, mm } from '../../src/length/length.ts';
 import { bad, good } from '../../src/length/result.ts';
 import type { Card, DrawnPiece, Readout } from '../../src/order/card-types.ts';
 import type { Running, Standing } from '../../src/order/running-types.ts';
-import { type Constraint, constraintKey, type Step } from '../../src/order/step.ts';
+import { type Constraint, constraintKey, type Step, undoId } from '../../src/order/step.ts';
 import type { Outfit } from '../../src/outfit/outfit.ts';
-import { undoStepId } from '../../src/screens/rework-steps.ts';
 import type { Rooms, SessionLedger } from '../../src/screens/session.ts';
 import type { Point } from '../../src/shape/outline.ts';
 import type { Act, Deed, ReworkWritten } from '../../src/store/deed.ts';
@@ -132,14 +131,14 @@ export const rework: ReworkWritten = {
 };
 
 /** Ids of the cards that undo, in their order. */
-export const undoIds = rework.undo.map((one) => undoStepId(one, rework.id));
+export const undoIds = rework.undo.map((one) => undoId(rework.id, one));
 
 /** The steps of reworks, and what puts them in order; last of all, as the least handy order would have it. */
 function reworked(reworks: Standing['reworks'] = []) {
   const steps: Step[] = [];
   const bonds: Constraint[] = [];
   for (const { id, undo, again } of reworks) {
-    const ids = undo.map((one) => undoStepId(one, id));
+    const ids = undo.map((one) => undoId(id, one));
     const link = (before: string, after: string): Constraint => ({
       before,
       after,

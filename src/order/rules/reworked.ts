@@ -1,7 +1,7 @@
 import { practice } from '../../cloth/source.ts';
 import type { Made } from '../expand/made.ts';
 import type { Rework, UndoStep } from '../running-types.ts';
-import type { Constraint, SetUp, Step, StepId } from '../step.ts';
+import { type Constraint, type SetUp, type Step, type StepId, undoId } from '../step.ts';
 
 const RULE = 'undo, then do again';
 
@@ -12,10 +12,6 @@ const undoes = /^(unpick|open|cut-anew|lines-anew)-/;
 
 /** True for a step that takes something back or cuts it anew. */
 export const isUndo = (step: Pick<Step, 'action'>): boolean => undoes.test(step.action);
-
-/** Id of an undoing step: two reworks never share one. */
-export const undoId = (rework: string, undo: Pick<UndoStep, 'garment' | 'of' | 'action'>): StepId =>
-  `${undo.garment}/${undo.of.id}/${undo.action}-${rework}`;
 
 /** What work taken back adds to the steps of a garment. */
 export interface Reworked {

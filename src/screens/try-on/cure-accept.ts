@@ -1,5 +1,6 @@
 import type { Cure } from '../../fitting/cure-types.ts';
 import { runningOrder } from '../../order/running.ts';
+import { undoId } from '../../order/step.ts';
 import { garmentIn, ownsToo, withGarment } from '../../outfit/changing/part-lists.ts';
 import type { Outfit } from '../../outfit/outfit.ts';
 import { writeProblem } from '../../outfit/problem.ts';
@@ -11,7 +12,6 @@ import type { Seen } from '../../store/progress-types.ts';
 import { noOrder } from '../describe/change.ts';
 import type { Session } from '../session.ts';
 import { unkept } from './cure-notes.ts';
-import { undoStepId } from './cure-words.ts';
 
 /** The changed pieces as the maker's own, so that the unit that brought them leaves them as they are now. */
 export function ownPieces(after: Outfit, { changes }: Pick<Cure, 'changes'>): Outfit {
@@ -29,7 +29,7 @@ export function ownPieces(after: Outfit, { changes }: Pick<Cure, 'changes'>): Ou
 export function firstStep(rework: ReworkWritten, done: readonly string[] = []): string | undefined {
   const over = new Set(done);
   return [
-    ...rework.undo.map((step) => undoStepId(step, rework)),
+    ...rework.undo.map((step) => undoId(rework.id, step)),
     ...rework.again.map(({ step }) => step),
   ].find((step) => !over.has(step));
 }

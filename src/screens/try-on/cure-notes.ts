@@ -2,8 +2,8 @@ import type { Cause, Entry } from '../../fitting/entry.ts';
 import type { Observation } from '../../fitting/observation.ts';
 import { nm } from '../../length/length.ts';
 import type { Rework } from '../../order/running-types.ts';
+import { undoId } from '../../order/step.ts';
 import type { Progress, Seen } from '../../store/progress-types.ts';
-import { undoStepId } from './cure-words.ts';
 
 /** What was seen in a garment and still asks for something. */
 export const openNotes = (progress: Pick<Progress, 'seen'>, garment: string): readonly Seen[] =>
@@ -47,7 +47,7 @@ export function inHand(progress: Pick<Progress, 'reworks' | 'done'>, garment: st
   const done = new Set(progress.done);
   return progress.reworks.findLast(
     (rework) =>
-      rework.undo.some((step) => step.garment === garment && !done.has(undoStepId(step, rework))) ||
+      rework.undo.some((step) => step.garment === garment && !done.has(undoId(rework.id, step))) ||
       rework.again.some(({ step }) => step.startsWith(`${garment}/`) && !done.has(step)),
   );
 }

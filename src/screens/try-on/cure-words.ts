@@ -3,18 +3,11 @@ import type { Amount, Cure, PieceChange } from '../../fitting/cure-types.ts';
 import type { Level } from '../../fitting/entry.ts';
 import { type Length, mm, nm, toMm } from '../../length/length.ts';
 import { type Marking, type WrittenLength, writeLength } from '../../length/writing.ts';
-import type { Rework, UndoStep } from '../../order/running-types.ts';
 import type { Opened } from '../../order/undoing/undoing-types.ts';
 import type { Garment, Outfit, Piece } from '../../outfit/outfit.ts';
 import type { ChangeAt } from '../../ui/before-after-lines.ts';
 import { reachAt, spotsRound } from '../../ui/before-after-lines.ts';
 import { writeDuration } from '../../ui/duration.ts';
-
-/** The id that a step of a rework has in the order of making. */
-export const undoStepId = (
-  step: Pick<UndoStep, 'garment' | 'of' | 'action'>,
-  rework: Pick<Rework, 'id'>,
-): string => `${step.garment}/${step.of.id}/${step.action}-${rework.id}`;
 
 /** Minutes as a maker counts them: `3 h 20 min`; less than half a minute is none. */
 export const writeMinutes = (minutes: number): string =>
