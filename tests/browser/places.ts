@@ -7,6 +7,7 @@ import { cardOf, firstWith, orderOf, savedCopy, worked } from './demo.ts';
 import { describePlaces } from './describe-places.ts';
 import { askWhy, orderParts, toOrder } from './order-page.ts';
 import { tracePlaces } from './trace-places.ts';
+import { tryOnPlaces } from './try-on-places.ts';
 import { wearerPlaces } from './wearer-places.ts';
 
 /** A screen in a state worth looking at. */
@@ -286,6 +287,7 @@ export const places: readonly Place[] = [
   ...describePlaces,
   ...wearerPlaces,
   ...tracePlaces,
+  ...tryOnPlaces,
 ];
 
 /** Waits until nothing on the page moves any more and its letters are there. */

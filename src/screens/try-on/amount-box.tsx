@@ -151,7 +151,7 @@ export function AmountBox(props: {
             <Sign name="aloud" />
             {hears.value ? 'Listening…' : 'Say it'}
           </button>
-          <p class="means">The browser listens for it; some have their own host do so.</p>
+          <p class="means">The browser listens. Some send what they hear elsewhere to be read.</p>
         </div>
       )}
     </div>

@@ -1,4 +1,5 @@
-import type { Cause, Entry } from '../../fitting/entry.ts';
+import { causesLeft } from '../../fitting/asked.ts';
+import type { Entry } from '../../fitting/entry.ts';
 import { nm } from '../../length/length.ts';
 import type { ReadingUnit } from '../../length/reading.ts';
 import type { DeedId } from '../../store/deed.ts';
@@ -7,6 +8,7 @@ import { keepDraft, recallDraft, type Written } from '../describe/drafts.ts';
 import { fieldLength } from '../describe/filled.ts';
 import { writeHash } from '../route.ts';
 import type { Session } from '../session.ts';
+import { observationOf } from './cure-notes.ts';
 
 /** The address of a page of the try-on: `tryHash(session, 'shirt', 'cure')`. */
 export const tryHash = ({ id }: Pick<Session, 'id'>, ...at: readonly string[]): string =>
@@ -38,15 +40,11 @@ export function layBack(session: Session, note: Seen): void {
 export const noteCalled = (progress: Pick<Progress, 'seen'>, deed: string): Seen | undefined =>
   progress.seen.find((note) => note.deed === deed);
 
-/** The causes that may still be behind a note: the one that was shown, or all that were not ruled out. */
-const stillPossible = ({ sure, out = [] }: Seen, { causes }: Entry): readonly Cause[] =>
-  causes.filter(({ id }) => (sure === undefined ? !out.includes(id) : id === sure));
-
 /** Is there a cause behind it whose cure can be reckoned with what is known? */
 export const canBeReckoned = (note: Seen, entry: Entry | undefined): boolean =>
   note.state === 'open' &&
   entry !== undefined &&
-  stillPossible(note, entry).some(
+  causesLeft(entry, observationOf(note)).some(
     ({ wants }) =>
       wants.length > 0 &&
       wants.every((want) => want.kind === 'add' || want.bound === 'some' || note.amount !== undefined),
