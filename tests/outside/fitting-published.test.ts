@@ -42,11 +42,7 @@ const BACK = 'centre-back+side-back';
 
 describe('which way and where, as printed', () => {
   test.each([
-    // Fitting Dresses, US Department of Agriculture, 1946, part 9: the front that sags is taken up at its shoulder.
-    ['front-sags', 'long-front', 'Fitting Dresses (1946)', ['length centre-front shoulder-chest less']],
-    // The same: the back that sags below the shoulder blades is taken up at its shoulder.
-    ['back-sags', 'long-back', 'Fitting Dresses (1946)', ['length centre-back shoulder-chest less']],
-    // The same, part 5, and Garment Fitting, Washington State University E.M. 2246, 1962: a shoulder that is too long is cut
+    // Fitting Dresses, US Department of Agriculture, 1946, part 5, and Garment Fitting, Washington State University E.M. 2246, 1962: a shoulder that is too long is cut
     // shorter in front and behind.
     [
       'shoulder-seam-on-arm',
@@ -90,22 +86,6 @@ describe('which way and where, as printed', () => {
     ],
     // The same, Cloak buttons: a strip of tape or canvas as long as the closing.
     ['band-dragged-by-buttons', 'no-stay', 'Textiles and Clothing, Watson (1907)', ['add Button stay']],
-    // The use of patterns, part 7 (its book is not shown): the front is slashed across and opened for a full bust, lapped
-    // for a small one.
-    [
-      'front-rides-up',
-      'full-bust',
-      'The Use of Butterick Patterns',
-      ['length centre-front chest-waist more'],
-    ],
-    ['front-sags', 'small-bust', 'The Use of Butterick Patterns', ['length centre-front chest-waist less']],
-    // The same, part 8: the back is slashed across and opened for round shoulders.
-    [
-      'back-pulled-up',
-      'round-shoulders',
-      'The Use of Butterick Patterns',
-      ['length centre-back shoulder-chest more'],
-    ],
     // Clothing pressure analysis of women’s leggings, 2022, abstract: it presses hardest at the calf.
     [
       'calf-tight',
@@ -117,6 +97,40 @@ describe('which way and where, as printed', () => {
     const { source, wants: has } = cause(entry, id);
     expect(from(source)).toContain(title);
     expect(asked(has)).toEqual(wants);
+  });
+
+  // What runs out to nothing on one side is said in words alone.
+  test.each([
+    // Fitting Dresses, 1946, part 9: the front that sags, or the back, is taken up at the neck end of its shoulder.
+    [
+      'front-sags',
+      'long-front',
+      'Fitting Dresses (1946)',
+      /^Take the front up at the neck end .* nothing at the armhole/,
+    ],
+    [
+      'back-sags',
+      'long-back',
+      'Fitting Dresses (1946)',
+      /^Take the back up at the neck end .* nothing at the armhole/,
+    ],
+    // The use of patterns, part 7 (its book is not shown): the front is slashed across, opened for a full bust and lapped
+    // for a small one; part 8: the back is opened for round shoulders.
+    ['front-rides-up', 'full-bust', 'The Use of Butterick Patterns', /^Spread the front pattern across/],
+    ['front-sags', 'small-bust', 'The Use of Butterick Patterns', /^Lap the front pattern across/],
+    ['back-pulled-up', 'round-shoulders', 'The Use of Butterick Patterns', /^Spread the back pattern across/],
+    // Garment Fitting, 1962: square shoulders; the seam is let out at the armhole or lifted at the neck.
+    [
+      'shoulder-tip-wrinkles',
+      'square-shoulders',
+      'Garment Fitting (1962)',
+      /out at the armhole end, or lift it at the neck end/,
+    ],
+  ])('%s: %s, in words', (entry, id, title, change) => {
+    const found = cause(entry, id);
+    expect(from(found.source)).toContain(title);
+    expect(found.change).toMatch(change);
+    expect(found.wants).toEqual([]);
   });
 
   test('widths of front and back that a shoulder seam gains or gives stay alike', () => {

@@ -62,7 +62,7 @@ export const CHEST: readonly Entry[] = [
         change:
           'Take the front up at the neck end of the shoulder, to nothing at the armhole. Never push the surplus below the waist.',
         measured: 'The lift that levels the grain.',
-        wants: [length(['centre-front'], 'shoulder', 'chest', -1)],
+        wants: [],
         source: fittingDresses('part 9, bust and back'),
       },
       {
@@ -72,7 +72,7 @@ export const CHEST: readonly Entry[] = [
         change: 'Lap the front pattern across the bust until it is smooth and easy.',
         measured: 'The overlap at the centre.',
         limits: 'Easy, never snug.',
-        wants: [length(['centre-front'], 'chest', 'waist', -1)],
+        wants: [],
         source: patternManual('part 7, small bust'),
       },
     ],
@@ -94,7 +94,7 @@ export const CHEST: readonly Entry[] = [
         change: 'Spread the front pattern across the bust as far as it opened, up to the armhole notch.',
         measured: 'The gap at the centre.',
         limits: 'The slash ends 3/4 in (19 mm) from the armhole notch; more than 40 mm (1 1/2 in): cut anew.',
-        wants: [length(['centre-front'], 'chest', 'waist', 1, 'at least')],
+        wants: [],
         source: patternManual('part 7, full bust'),
       },
     ],

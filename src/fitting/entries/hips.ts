@@ -1,7 +1,7 @@
 import { memory } from '../../cloth/source.ts';
 import type { Entry } from '../entry.ts';
 import { patternManual, watson } from './books.ts';
-import { ALL_ROUND, BACK, BODY, FRONT, length, width } from './wants.ts';
+import { ALL_ROUND, BACK, BODY, FRONT, width } from './wants.ts';
 
 /** What is seen at the hips of a body or a skirt. */
 export const HIPS: readonly Entry[] = [
@@ -73,7 +73,7 @@ export const HIPS: readonly Entry[] = [
         test: 'Let the centre front drop at the shoulder: the seam hangs plumb.',
         change: 'Lengthen the centre front above the waist, to nothing at the side.',
         measured: 'The drop.',
-        wants: [length(['centre-front'], 'shoulder', 'waist', 1, 'some')],
+        wants: [],
         source: memory,
       },
     ],
@@ -94,7 +94,7 @@ export const HIPS: readonly Entry[] = [
         test: 'Let the centre back drop at the shoulder: the seam hangs plumb.',
         change: 'Lengthen the centre back above the waist, to nothing at the side.',
         measured: 'The drop.',
-        wants: [length(['centre-back'], 'shoulder', 'waist', 1, 'some')],
+        wants: [],
         source: memory,
       },
       {

@@ -1,7 +1,7 @@
 import { memory, practice } from '../../cloth/source.ts';
 import type { Entry } from '../entry.ts';
 import { watson } from './books.ts';
-import { ALL_ROUND, length, sewnIn, step, width } from './wants.ts';
+import { ALL_ROUND, sewnIn, step, width } from './wants.ts';
 
 /** What is seen where a sleeve is set in. */
 export const SLEEVE_CAP: readonly Entry[] = [
@@ -19,10 +19,10 @@ export const SLEEVE_CAP: readonly Entry[] = [
         id: 'low-cap',
         is: 'the cap is too low for the arm',
         test: 'Slash the cap across with the arm hanging: it opens and the lines are gone.',
-        change: 'Raise the cap by the gap.',
+        change: 'Raise the cap by the gap, and draw its seam anew to the length of the armhole.',
         measured: 'The gap.',
         limits: 'The higher the cap, the less the arm can be lifted.',
-        wants: [length(['sleeve'], 'top', 'upper-arm', 1)],
+        wants: [],
         source: practice,
       },
       {
@@ -66,10 +66,10 @@ export const SLEEVE_CAP: readonly Entry[] = [
         id: 'high-cap',
         is: 'the cap is too high for the armhole',
         test: 'Pin a tuck across the cap: it lies smooth.',
-        change: 'Lower the cap by the tuck.',
+        change: 'Lower the cap by the tuck, and draw its seam anew to the length of the armhole.',
         measured: 'All that the tuck takes.',
         limits: 'The cap seam must not become shorter than the armhole.',
-        wants: [length(['sleeve'], 'top', 'upper-arm', -1)],
+        wants: [],
         source: memory,
       },
     ],

@@ -1,7 +1,7 @@
 import { memory } from '../../cloth/source.ts';
 import type { Entry } from '../entry.ts';
 import { fittingDresses, newDressmaker, patternManual } from './books.ts';
-import { BACK, length, width } from './wants.ts';
+import { BACK, width } from './wants.ts';
 
 /** What is seen on the upper back. */
 export const UPPER_BACK: readonly Entry[] = [
@@ -53,7 +53,7 @@ export const UPPER_BACK: readonly Entry[] = [
           'Take the back up at the neck end of the shoulder, to nothing at the armhole, and mark the back armhole anew.',
         measured: 'The lift that levels the grain.',
         limits: 'Do not fit the lower back too close.',
-        wants: [length(['centre-back'], 'shoulder', 'chest', -1)],
+        wants: [],
         source: fittingDresses('part 9, bust and back'),
       },
     ],
@@ -75,7 +75,7 @@ export const UPPER_BACK: readonly Entry[] = [
         change: 'Spread the back pattern across the shoulder blades by the gap.',
         measured: 'The gap on the strip, at the centre back.',
         limits: 'The slash ends 3/8 in (10 mm) from the side seam; very round: a second slash higher up.',
-        wants: [length(['centre-back'], 'shoulder', 'chest', 1)],
+        wants: [],
         source: patternManual('part 8, round shoulders'),
       },
     ],

@@ -151,7 +151,7 @@ export const UPPER_SIDE: readonly Entry[] = [
         change: 'Draw the front armhole further in.',
         measured: 'The wedge on one side.',
         limits: 'At most 10 mm (3/8 in).',
-        wants: [width(['centre-front', 'side-front'], 'chest', -1)],
+        wants: [],
         source: memory,
       },
     ],

@@ -20,6 +20,9 @@ type Bound = 'exact' | 'at least' | 'some';
  * Amounts are for one side of the body. What is pinched or missing all round the body is halved: `by` is 0.5. A sleeve, a
  * cuff and a leg go round by themselves, in one piece or in several, so that what is pinched there counts whole. At the knee
  * only the upper part is named; the lower part follows, because the knee seam holds both.
+ *
+ * A wedge that runs out to nothing (at the armhole, at the side), or a curve drawn anew, is neither a width nor a length of a
+ * whole piece: such a cause wants nothing here, and its words alone say what to change.
  */
 
 /** These pieces are wider together, or narrower where `by` is below zero. */
