@@ -103,7 +103,7 @@ export function closureOf(prepared: Prepared, alterations: readonly Alteration[]
     const because = whyForced(sub, final);
     if (sub.lines.length === 0)
       for (const piece of final.pieces) renew(sub.room, piece, found.sides, because);
-    else for (const [spot] of forcedBy(sub, found)) renew(sub.room, spot.ref.piece, spot.sides, because);
+    else for (const spot of forcedBy(sub, found)) renew(sub.room, spot.ref.piece, spot.sides, because);
   }
   // From here on in the order of making, so that it does not matter what was named first.
   const inTurn = new Map([...open].sort(([a], [b]) => a.place - b.place));
@@ -182,15 +182,17 @@ export function concerns({ work }: Sub, step: Pick<Step, 'action'>, sides: Sides
 
 /**
  * Trimmed allowances: a piece whose own seam line would move has none left to move it in. Of two layers that are turned
- * right side out, both are graded and their corners cut off to the stitches, so one is not sewn to the other again.
+ * right side out, both are graded with what they catch, and their corners cut off to the stitches, so one is not sewn to
+ * the other again.
  */
-function* forcedBy(sub: Sub, found: Open): Iterable<readonly [Spot]> {
+function* forcedBy(sub: Sub, found: Open): Iterable<Spot> {
   const corners = sub.join?.seam === 'turned' && sub.join.worked !== 'round';
   for (const [i, line] of sub.lines.entries()) {
     const opened = found.lines[i];
     if (!opened || opened.along.length === 0) continue;
     for (const spot of line.spots)
-      if (corners ? overlaps(spot.span, opened.along) : opened.spots.includes(spot)) yield [spot];
+      if (corners ? overlaps(spot.span, opened.along) : opened.spots.includes(spot)) yield spot;
+    if (corners) for (const { spot } of line.trims) yield spot;
   }
 }
 

@@ -56,7 +56,8 @@ type Choices = typeof choices extends fc.Arbitrary<infer T> ? T : never;
 type Panel = Choices['panels'][number];
 
 function worksOf({ works, edge, final, cut }: Panel, on: string): readonly Data[] {
-  return works.flatMap((kind) => {
+  const possible = works.filter((kind) => kind !== 'folded-band' || cut !== 'fold');
+  return possible.map((kind): Data => {
     const id = `${on}-${kind}`;
     switch (kind) {
       case 'tucks':
@@ -72,7 +73,7 @@ function worksOf({ works, edge, final, cut }: Panel, on: string): readonly Data[
       case 'lattice-beads':
         return work(kind, id, on, { ...lattice, marker: 'chalk' });
       case 'folded-band':
-        return cut === 'fold' ? [] : work(kind, id, on, { edge, firstTurn: '10 mm', secondTurn: '20 mm' });
+        return work(kind, id, on, { edge, firstTurn: '10 mm', secondTurn: '20 mm' });
       default:
         return work(kind, id, on, {
           when: 'free',

@@ -8,6 +8,7 @@ import type { Outfit } from '../../../src/outfit/outfit.ts';
 import { order } from '../make.ts';
 import { anyAlterations, anyGarment } from './any-garment.ts';
 import { demo } from './demo.ts';
+import { againPlainly } from './plainly.ts';
 
 const named = { id: 'r1', say: 'Made to fit' };
 
@@ -134,6 +135,24 @@ describe('undoing, of any garment', () => {
         }
       }),
       { numRuns: 400, seed: 6 },
+    );
+  });
+
+  it('does again what going through everything again and again finds', () => {
+    fc.assert(
+      fc.property(anyCase, ({ outfit, running, done, alterations }) => {
+        const anew = alterations.map((one) => ({ ...one, how: 'anew', side: 'both' }) as const);
+        const undone = undoing(prepareUndoing(outfit, running), anew, { done, ...named });
+        const found = new Set(againPlainly(outfit, running, anew, done));
+        const rows = (id: string) => id.endsWith('/rows') && !found.has(id);
+        expect(
+          undone.rework.again
+            .map(({ step }) => step)
+            .filter((id) => !rows(id))
+            .sort(),
+        ).toEqual([...found].sort());
+      }),
+      { numRuns: 300, seed: 9 },
     );
   });
 
