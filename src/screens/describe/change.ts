@@ -81,13 +81,13 @@ export function askWritten(session: Session, now: unknown, say: string, then?: (
     problem.value = read.error.map(writeProblem).join('. ');
     return;
   }
-  const { description, done, added, waived } = session.progress.peek();
+  const { description, done, added, waived, reworks } = session.progress.peek();
   const changes = changesBetween(description, now);
   if (changes.length === 0) {
     then?.();
     return;
   }
-  const standing = { done, added, waived };
+  const standing = { done, added, waived, reworks };
   const order = runningOrder(read.value, standing);
   // What had no order before may be mended in more than one step.
   if (!order.ok && session.loop.peek() === undefined) {

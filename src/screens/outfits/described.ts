@@ -43,14 +43,14 @@ function notRead({ kind, wrong, more }: NotRead): BroughtIn {
 
 async function hereAlready(outfit: Outfit, raw: unknown): Promise<BroughtIn> {
   const { id, name } = outfit;
-  const { description, done, added, waived } = await (await ledger()).load(id);
+  const { description, done, added, waived, reworks } = await (await ledger()).load(id);
   const changes = changesBetween(description, raw);
   if (changes.length === 0)
     return { ok: true, outfit: id, say: `${name} is here already, as the file describes it.` };
-  const order = runningOrder(outfit, { done, added, waived });
+  const order = runningOrder(outfit, { done, added, waived, reworks });
   if (!order.ok) {
     const read = (await rooms()).readOutfit(description);
-    const sewable = read.ok && runningOrder(read.value, { done, added, waived }).ok;
+    const sewable = read.ok && runningOrder(read.value, { done, added, waived, reworks }).ok;
     // Nobody gives an outfit that can be sewn for one that cannot.
     if (sewable)
       return refused(
