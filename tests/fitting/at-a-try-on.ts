@@ -44,18 +44,21 @@ export function cureAfter(
   return { cures: cure(outfit, garment, running, seen, { done, id: 'cure-1' }), done, running };
 }
 
-/** Every step in order once a cure is accepted, worked to the end: each step only when all before it is done. */
+/** The steps that are left once a cure is accepted, in their order; every reason of the order is kept by it. */
 export function workedToTheEnd(found: Cure, done: readonly string[]): readonly string[] {
   const again = new Set(found.undoing.rework.again.map(({ step }) => step));
-  const reworks = [found.undoing.rework];
-  const left = done.filter((step) => !again.has(step));
-  const worked: string[] = [];
-  for (;;) {
-    const running = orderOf(found.after, { done: [...left, ...worked], reworks });
-    if (running.doneCount === running.sequence.length) return worked;
-    const next = running.sequence[running.doneCount];
-    if (next === undefined || !running.ready.has(next)) throw new Error(`held up at ${next}`);
-    // All that comes before it in the order may be done at once: only the ends are looked at here.
-    worked.push(...running.sequence.slice(running.doneCount));
+  const kept = done.filter((step) => !again.has(step));
+  const { sequence, doneCount, constraints, steps, ready } = orderOf(found.after, {
+    done: kept,
+    reworks: [found.undoing.rework],
+  });
+  const places = new Map(sequence.map((step, i) => [step, i]));
+  const left = sequence.slice(doneCount);
+  if (sequence.length !== steps.size) throw new Error('a step is missing');
+  if (left[0] !== undefined && !ready.has(left[0])) throw new Error(`${left[0]} cannot be begun`);
+  for (const { before, after, because } of constraints) {
+    const [one, two] = [places.get(before) ?? -1, places.get(after) ?? -1];
+    if (two >= doneCount && one >= two) throw new Error(`${before} comes after ${after}, though ${because}`);
   }
+  return left;
 }

@@ -8,7 +8,7 @@ export const sum = (terms: Readonly<Record<string, number>>, least: number, most
   most,
 });
 
-/** Minutes that add up, with something saved where two neighbours are opened together. */
+/** Minutes that add up, less something saved where two neighbours are opened together; it must be at most half of any. */
 export const sharing =
   (own: ReadonlyMap<string, number>, shared: number) =>
   (ways: readonly string[]): number => {
@@ -101,7 +101,7 @@ export function puzzles(sizes: Sizes): fc.Arbitrary<Puzzle> {
       seen,
       always: fc.array(coupling, { maxLength: sizes.always }),
       costs,
-      saved: fc.integer({ min: 0, max: 8 }),
+      saved: fc.integer({ min: 0, max: 4 }),
     })
     .map(({ pieces: all, seen: things, always, costs: own, saved }) => {
       const ids = all.flatMap(({ ways }) => ways.map(({ id }) => id));
