@@ -15,16 +15,16 @@ export default function LatePart({ session }: { readonly session: Session }) {
   const [outfit, running] = [session.outfit.value, session.running.value];
   const late = useSignal<Late | undefined>(undefined);
   const garment = useSignal('');
-  useEffect(() => {
-    // The page is drawn first: this may take a tenth of a second.
-    const timer = setTimeout(() => {
-      late.value = reckonLate(session);
-    }, 0);
-    return () => clearTimeout(timer);
-  }, [outfit, running]);
+  useEffect(
+    () =>
+      reckonLate(session, (found) => {
+        late.value = found;
+      }),
+    [outfit, running],
+  );
   const found = late.value;
   // While it is worked out anew, what was found before stays.
-  if (!found) return null;
+  if (!found) return <p role="status">Reckoning…</p>;
   const garments = found.outfit.garments.filter(({ id }) =>
     found.misfits.some(({ alterations }) => alterations.some((one) => one.garment === id)),
   );

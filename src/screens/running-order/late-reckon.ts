@@ -1,7 +1,7 @@
 import { entryCalled } from '../../fitting/entries/all.ts';
 import type { GateBasis, Seeable } from '../../fitting/gates-worth.ts';
 import { likelyMisfits } from '../../fitting/misfits.ts';
-import { costOfFindingLate, type LateCurve } from '../../order/undoing/late.ts';
+import { costOfFindingLate, type LateCurve, type Misfit } from '../../order/undoing/late.ts';
 import { prepareUndoing } from '../../order/undoing/undoing.ts';
 import { ownMinutes } from '../../store/own-times.ts';
 import type { Session } from '../session.ts';
@@ -13,21 +13,48 @@ export interface Late extends GateBasis {
   readonly tried: number;
 }
 
-/** Works out what the likeliest misfits would cost along the running order; undefined where there is no order. */
-export function reckonLate(session: Session): Late | undefined {
+/**
+ * Works out what the likeliest misfits would cost along the running order, a garment at a time so that the page can be
+ * touched meanwhile, and then tells it; nothing where there is no order. Returns what calls it off.
+ */
+export function reckonLate(session: Session, tell: (late: Late) => void): () => void {
   const [outfit, running] = [session.outfit.peek(), session.running.peek()];
   const progress = session.progress.peek();
-  if (!outfit || !running) return undefined;
+  if (!outfit || !running) return () => {};
   const { done, added, waived, reworks, seen } = progress;
-  const tried = done.filter((id) => running.steps.get(id)?.action === 'fit').length;
-  const misfits = outfit.garments.flatMap((garment) =>
-    likelyMisfits(outfit, garment, seen, tried).map((misfit): Seeable => {
-      const entry = entryCalled(misfit.id.slice(misfit.id.lastIndexOf('/') + 1));
-      const seenAs = { seen: entry?.seen ?? misfit.name };
-      return { ...misfit, ...seenAs, ...(entry?.needs ? { needs: entry.needs } : {}) };
-    }),
-  );
-  const own = ownMinutes(progress);
-  const curve = costOfFindingLate(prepareUndoing(outfit, running), misfits, own);
-  return { outfit, running, standing: { done, added, waived, reworks }, misfits, curve, own, tried };
+  const fits = done.flatMap((id) => {
+    const step = running.steps.get(id);
+    return step?.of.kind === 'gate' && step.action === 'fit' ? [step.garment] : [];
+  });
+  const garments = [...outfit.garments];
+  const misfits: Seeable[] = [];
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const next = (): void => {
+    const garment = garments.shift();
+    if (garment) {
+      const tried = fits.filter((id) => id === garment.id).length;
+      misfits.push(...likelyMisfits(outfit, garment, seen, tried).map(seeable));
+      timer = setTimeout(next, 0);
+      return;
+    }
+    const own = ownMinutes(progress);
+    const curve = costOfFindingLate(prepareUndoing(outfit, running), misfits, own);
+    tell({
+      outfit,
+      running,
+      standing: { done, added, waived, reworks },
+      misfits,
+      curve,
+      own,
+      tried: fits.length,
+    });
+  };
+  timer = setTimeout(next, 0);
+  return () => clearTimeout(timer);
+}
+
+/** With what its entry says; the name of a misfit ends with that of its entry. */
+function seeable(misfit: Misfit): Seeable {
+  const entry = entryCalled(misfit.id.slice(misfit.id.lastIndexOf('/') + 1));
+  return { ...misfit, seen: entry?.seen ?? misfit.name, ...(entry?.needs ? { needs: entry.needs } : {}) };
 }

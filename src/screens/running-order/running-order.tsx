@@ -22,6 +22,7 @@ import { restUntil } from '../next-step.ts';
 import { reworkOf, undoSteps } from '../rework-steps.ts';
 import { go, writeHash } from '../route.ts';
 import type { Session } from '../session.ts';
+import { LateHere } from './late-here.tsx';
 import { sittings, writeSetUp } from './sittings.ts';
 import './running-order.css';
 
@@ -104,6 +105,7 @@ export default function RunningOrder({ session }: { readonly session: Session })
           {running.concerns.map((concern) => (
             <Concern key={concern.mark + concern.needed} concern={concern} session={session} />
           ))}
+          <LateHere session={session} />
           {running.doneCount > 0 && (
             <details data-part="done-steps">
               <summary>
