@@ -43,7 +43,7 @@ function whyLeft(entry: Entry, causes: readonly Cause[], unfit: readonly Unfit[]
       ? `How much it is has not been noted yet. ${entry.asks} Then it is reckoned with.`
       : 'How much it is has not been noted yet; measure it, and it is reckoned with.';
   if (unfit.every((one) => one === 'nothing to change'))
-    return `No piece needs another shape if ${cause.is}: ${lower(cause.change)}`;
+    return `Put it right by hand if ${cause.is}: ${lower(cause.change)}`;
   return 'No piece of this garment can be changed where it is seen.';
 }
 
