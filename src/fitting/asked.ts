@@ -3,12 +3,11 @@ import { practice } from '../cloth/source.ts';
 import { inches, type Length, toMm } from '../length/length.ts';
 import { edgeName } from '../outfit/chains.ts';
 import type { Garment, Piece } from '../outfit/outfit.ts';
-import { apart } from './couplings.ts';
 import type { Cause, Entry, Role, Want } from './entry.ts';
 import type { Observation } from './observation.ts';
 import { facing, isCalled } from './panels.ts';
 import { type Placed, placed, upright } from './sides.ts';
-import type { Change, Taking } from './taking-part.ts';
+import { apart, type Change, type Taking } from './taking-part.ts';
 
 /** What is seen is met when it is right to this much; and a change smaller than this cannot be marked and sewn. */
 export const AS_GOOD_AS: Sourced<Length> = { value: inches(1, 8), source: practice };

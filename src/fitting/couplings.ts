@@ -8,7 +8,7 @@ import { edgeLengths } from '../shape/measure.ts';
 import { facing, isCalled } from './panels.ts';
 import type { Demand } from './puzzle.ts';
 import { type Placed, placed, upright } from './sides.ts';
-import { type Change, changesOf, growth, type Taking, within } from './taking-part.ts';
+import { type Change, changesOf, growth, type Taking } from './taking-part.ts';
 import { givesTo, levelOf, type Side, type WayOf } from './ways.ts';
 
 /** Edges that are changed together are drawn alike to this much. */
@@ -220,17 +220,3 @@ export function drawnAlong(
 
 const grownAt = (ref: EdgeRef, part: Taking, change: Change, grown: typeof growth): number =>
   Math.abs(grown(part, change, []).get(ref.edge) ?? 0);
-
-/** Levels between which a length changes, told apart only where what is asked tells them apart. */
-export function apart(
-  part: Taking,
-  asked: readonly { readonly from: Change['level']; readonly to: Change['level'] }[],
-): readonly (readonly Change['level'][])[] {
-  const classes = new Map<string, Change['level'][]>();
-  const wholes = asked.map(({ from, to }) => within(part.levels, from, to));
-  for (const level of new Set(wholes.flat())) {
-    const sign = wholes.map((whole) => (whole.includes(level) ? '1' : '0')).join('');
-    classes.set(sign, [...(classes.get(sign) ?? []), level]);
-  }
-  return [...classes.values()];
-}

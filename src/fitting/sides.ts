@@ -2,6 +2,7 @@ import type { Length } from '../length/length.ts';
 import { flattenEdge } from '../shape/flatten.ts';
 import { distance } from '../shape/measure.ts';
 import type { Outline, OutlineEdge, Point } from '../shape/outline.ts';
+import type { Level } from './entry.ts';
 import { isCalled } from './panels.ts';
 
 /** An edge with where it starts and ends. */
@@ -144,3 +145,14 @@ export function spanAt(points: readonly Point[], y: Length): { readonly from: nu
   }
   return { from, to };
 }
+
+/** Heights of levels in the drawing of a piece, as they are being found. */
+export type Heights = Map<Level, number>;
+
+/** The heights of both ends of all edges so called. */
+export const endsOf = (outline: Outline, name: string): readonly number[] =>
+  placed(outline).flatMap(({ edge, from, to }) => (isCalled(edge.name, name) ? [from.y, to.y] : []));
+
+/** All heights that edges so called go through. */
+export const heightsAlong = (outline: Outline, name: string): readonly number[] =>
+  placed(outline).flatMap((one) => (isCalled(one.edge.name, name) ? downward(one).map(({ y }) => y) : []));

@@ -70,3 +70,17 @@ export function growth(one: Taking, change: Change, edges: readonly string[]): R
   }
   return found;
 }
+
+/** Levels between which a length changes, told apart only where what is asked tells them apart. */
+export function apart(
+  part: Taking,
+  asked: readonly { readonly from: Level; readonly to: Level }[],
+): readonly (readonly Level[])[] {
+  const classes = new Map<string, Level[]>();
+  const wholes = asked.map(({ from, to }) => within(part.levels, from, to));
+  for (const level of new Set(wholes.flat())) {
+    const sign = wholes.map((whole) => (whole.includes(level) ? '1' : '0')).join('');
+    classes.set(sign, [...(classes.get(sign) ?? []), level]);
+  }
+  return [...classes.values()];
+}
