@@ -168,3 +168,43 @@ describe('the running order', () => {
     await expect.poll(() => shownConcern.count()).toBe(running.concerns.length);
   });
 });
+
+describe('what finding out late costs', () => {
+  const late = (page: Page) => page.locator('[data-part="late"]');
+  const here = (page: Page) => page.locator('[data-part="late-here"]');
+
+  it('is drawn along the order, and told for any point that is touched or reached by keys', async () => {
+    const page = await openOrder();
+    await late(page).locator('svg').waitFor();
+    expect(await wordsOf(late(page))).toContain('guessed until your own try-ons are known');
+    const box = (await late(page).locator('svg').boundingBox())!;
+    await page.touchscreen.tap(box.x + box.width * 0.9, box.y + box.height * 0.3);
+    await expect
+      .poll(() => wordsOf(here(page)))
+      .toMatch(/^After step \d+ of \d+, found here: about .+; worst: /);
+    await page.getByRole('slider').press('Home');
+    await expect.poll(() => wordsOf(here(page))).toMatch(/^After step 1 of /);
+    await page.getByRole('slider').press('End');
+    const steps = running.sequence.length;
+    await expect.poll(() => wordsOf(here(page))).toContain(`After step ${steps} of ${steps}`);
+    await touch(late(page).locator('summary', { hasText: 'At each try-on' }));
+    const tryOns = running.sequence.filter((id) => running.steps.get(id)?.action === 'fit');
+    expect(await late(page).locator('tbody tr').count()).toBe(tryOns.length + 1);
+  });
+
+  it('offers a try-on that saves more than it costs, puts it in at one touch, and takes it back', async () => {
+    const page = await openOrder();
+    await touch(late(page).locator('summary', { hasText: 'Which other try-on' }));
+    const offer = page.locator('[data-part="gate-offer"]').first();
+    await offer.waitFor();
+    const name = await wordsOf(offer.locator('h3'));
+    expect(await wordsOf(offer)).toMatch(/so it saves about /);
+    await touch(offer.getByRole('button', { name: /^Put this try-on in/ }));
+    await expect.poll(async () => (await listed(page)).length).toBeGreaterThan(running.sequence.length);
+    const fit = page.locator('.sitting li[data-step$="/fit"]').filter({ hasText: new RegExp(name, 'i') });
+    expect(await fit.count()).toBe(1);
+    await expect.poll(() => late(page).getByRole('heading', { name, exact: true }).count()).toBe(0);
+    await touch(orderParts(page).undo);
+    await expect.poll(async () => (await listed(page)).map(({ step }) => step)).toEqual(running.sequence);
+  });
+});
