@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { altered, sewnEdge } from '../../src/fitting/altered.ts';
+import { altered } from '../../src/fitting/altered.ts';
 import type { Amount } from '../../src/fitting/cure-types.ts';
 import type { Level } from '../../src/fitting/entry.ts';
 import { widthAt } from '../../src/fitting/levels.ts';
 import { sidesOf } from '../../src/fitting/sides.ts';
+import { sewnEdge } from '../../src/fitting/spread.ts';
 import { inches, type Length, mm, nm, toMm } from '../../src/length/length.ts';
 import { flattenOutline } from '../../src/shape/flatten.ts';
 import { edgeLengths } from '../../src/shape/measure.ts';
