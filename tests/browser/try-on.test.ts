@@ -53,13 +53,21 @@ describe('a maker who tries a shirt on', () => {
     const [, kept] = await deedsOf(page, 'seen');
     expect(kept?.act).toMatchObject({ garment: 'shirt', side: 'both', amount: inches(5, 8) });
 
-    // One touch takes it back; what was typed is found again.
+    // One touch brings the note back as it was, one more takes it off.
     await touch(undo);
+    await expect.poll(() => wordsOf(notes.first())).toContain('not measured yet');
+    await touch(page.getByRole('link', { name: /^Look again/ }));
+    await touch(page.locator('[data-amount="3/4"]'));
+    await touch(noteIt);
+    await expect.poll(() => wordsOf(notes.first())).toContain('3/4 in');
+    await expect.poll(() => deedsOf(page, 'undone')).toHaveLength(3);
+    await touch(page.getByRole('button', { name: /^Take off/ }));
     await expect.poll(() => notes.count()).toBe(0);
+    await expect.poll(() => deedsOf(page, 'undone')).toHaveLength(4);
     await page.reload();
     await touch(place('upper side'));
     await touch(entry('surplus-at-the-upper-side'));
-    expect(await tried(page).amount.inputValue()).toBe('5/8');
+    expect(await tried(page).amount.inputValue()).toBe('3/4');
   });
 
   it('touches the body itself as well as the names beside it', async () => {

@@ -264,7 +264,17 @@ describe('a note', () => {
       seen(measured.id, { amount: inches(5, 8), words: 'here' }),
       { kind: 'undone', deed },
     ]);
-    expect(session.progress.value.seen.map((one) => one.amount)).toEqual([inches(5, 8)]);
+    const amounts = () => session.progress.value.seen.map((one) => [one.amount, one.words]);
+    expect(amounts()).toEqual([[inches(5, 8), 'here']]);
+    cleanup();
+    show(session);
+    press(/^Undo: last note/);
+    await session.settled();
+    expect(amounts()).toEqual([[inches(1, 2), 'here']]);
+    await vi.waitFor(() => expect(notes()[0]!.textContent).toContain('1/2 in'));
+    press(/^Undo: last note/);
+    await session.settled();
+    expect(amounts()).toEqual([]);
   });
 });
 

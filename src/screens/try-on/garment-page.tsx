@@ -14,7 +14,7 @@ import { BodyMap } from './body-map.tsx';
 import { Checks } from './checks.tsx';
 import { openNotes } from './cure-notes.ts';
 import { NoteList } from './note-list.tsx';
-import { canBeReckoned, lastHere, layBack, noteCalled, tryHash } from './notes.ts';
+import { canBeReckoned, lastHere, takeBack, tryHash } from './notes.ts';
 
 const VIEWS: readonly View[] = ['front', 'back', 'side'];
 
@@ -107,9 +107,7 @@ function Foot({ session, garment }: TriedProps) {
           class="plain"
           data-part="undo"
           onClick={() => {
-            const note = noteCalled(progress, last.deed);
-            if (note) layBack(session, note);
-            session.undo();
+            void takeBack(session);
             focusOn();
           }}
         >

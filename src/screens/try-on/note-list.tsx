@@ -7,7 +7,7 @@ import { markingFor } from '../choices.ts';
 import { focusOn } from '../describe/focus-on.ts';
 import type { Session } from '../session.ts';
 import { causeOf, seenWords, unkept } from './cure-notes.ts';
-import { layBack, tryHash } from './notes.ts';
+import { keepReplaced, layBack, tryHash } from './notes.ts';
 
 const STATES: Readonly<Record<Seen['state'], string>> = {
   open: '',
@@ -101,6 +101,7 @@ function Note({ session, note }: { readonly session: Session; readonly note: See
             disabled={!inLedger}
             onClick={() => {
               layBack(session, note);
+              keepReplaced(session, undefined);
               session.act({ kind: 'undone', deed: note.deed });
               focusOn();
             }}

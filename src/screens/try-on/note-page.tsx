@@ -10,7 +10,7 @@ import { Head } from '../describe/head.tsx';
 import { AmountBox, readAmount } from './amount-box.tsx';
 import { Causes } from './causes.tsx';
 import type { TriedProps } from './garment-page.tsx';
-import { noteKey, noteWritten, tryHash } from './notes.ts';
+import { keepReplaced, noteKey, noteWritten, tryHash } from './notes.ts';
 import { PhotoBox } from './photo-box.tsx';
 
 const SIDES = [
@@ -57,6 +57,7 @@ export function NotePage(props: TriedProps & { readonly entry: Entry; readonly n
       },
       ...(note ? [{ kind: 'undone', deed: note.deed } as const] : []),
     );
+    keepReplaced(session, note);
     clear();
     location.hash = tryHash(session, garment.id);
   };

@@ -2,13 +2,14 @@ import { causesLeft } from '../../fitting/asked.ts';
 import type { Entry } from '../../fitting/entry.ts';
 import { nm } from '../../length/length.ts';
 import type { ReadingUnit } from '../../length/reading.ts';
-import type { DeedId } from '../../store/deed.ts';
+import type { Act, DeedId } from '../../store/deed.ts';
 import type { Progress, Seen } from '../../store/progress-types.ts';
+import { readFitting } from '../../store/read-fitting.ts';
 import { keepDraft, recallDraft, type Written } from '../describe/drafts.ts';
 import { fieldLength } from '../describe/filled.ts';
 import { writeHash } from '../route.ts';
 import type { Session } from '../session.ts';
-import { observationOf } from './cure-notes.ts';
+import { observationOf, unkept } from './cure-notes.ts';
 
 /** The address of a page of the try-on: `tryHash(session, 'shirt', 'cure')`. */
 export const tryHash = ({ id }: Pick<Session, 'id'>, ...at: readonly string[]): string =>
@@ -34,6 +35,45 @@ export function layBack(session: Session, note: Seen): void {
   if (Object.keys(recallDraft(key)).length > 0) return;
   const unit = session.units.peek();
   keepDraft(key, { ...noteWritten(note, unit), ' rule': unit });
+}
+
+const replacedKey = ({ id }: Pick<Session, 'id'>): string => `${id}/try/ replaced`;
+
+/** Remembers the note whose place the last one took, so that undo brings it back; none where it took no place. */
+export function keepReplaced(session: Session, note: Seen | undefined): void {
+  if (!note) {
+    keepDraft(replacedKey(session), {});
+    return;
+  }
+  const { deed: _deed, at: _at, state: _state, ...what } = note;
+  keepDraft(replacedKey(session), { act: JSON.stringify({ kind: 'seen', ...what }), entry: note.entry });
+}
+
+/** The note whose place this one took, as it was written; undefined where it took none. */
+function replacedBy(session: Session, note: Seen): Act | undefined {
+  const { act, entry } = recallDraft(replacedKey(session));
+  if (act === undefined || entry !== note.entry) return undefined;
+  const read = readFitting(JSON.parse(act));
+  return read.ok ? read.value : undefined;
+}
+
+/** Takes back the last note: what stood before it stands again, and what was typed in it is in its form. */
+export async function takeBack(session: Session): Promise<void> {
+  const last = (): Seen | undefined => {
+    const progress = session.progress.peek();
+    return noteCalled(progress, lastHere(progress)?.deed ?? '');
+  };
+  const shown = last();
+  // It has its own name once it is in the ledger.
+  if (shown && unkept(shown)) await session.settled();
+  const note = last();
+  const before = note && !unkept(note) ? replacedBy(session, note) : undefined;
+  if (note && before) session.act({ kind: 'undone', deed: note.deed }, before);
+  else {
+    if (note) layBack(session, note);
+    session.undo();
+  }
+  if (note) keepReplaced(session, undefined);
 }
 
 /** A note by the name of its deed. */
