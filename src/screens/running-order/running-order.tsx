@@ -189,8 +189,7 @@ function StepLine(props: {
         </p>
         {rework && (
           <p class="step-rework" data-part="rework">
-            <b>{undoes ? 'Undo' : 'Again'}</b>
-            <span>{rework.say}</span>
+            <b>{undoes ? 'Undo' : 'Again'}</b> <span>{rework.say}</span>
           </p>
         )}
       </div>
