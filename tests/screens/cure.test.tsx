@@ -144,6 +144,35 @@ describe('what can be done', () => {
     expect(said[3]).toContain('1/4 in wider at the hem: ');
   });
 
+  test('what is sewn in besides is named and counted', async () => {
+    const step = {
+      say: 'Sew it in',
+      station: 'hand',
+      minutes: 16,
+      rest: 0,
+      final: false,
+      wets: false,
+    } as const;
+    const work = {
+      kind: 'own',
+      id: 'strip',
+      name: 'Net strip',
+      on: 'side-front',
+      with: [],
+      when: 'late',
+      steps: [step],
+    } as const;
+    await shown(
+      madeMeans((_outfit, _garment, _running, observations, at) => {
+        const { best } = found(observations, at.id);
+        return { best: { ...best!, adds: [{ garment: 'shirt', work }], minutes: 216 }, unmet: [], left: [] };
+      }),
+    );
+    expect(words('cure-changes')).toContain('Sewn in besides: Net strip (Side front)');
+    expect(words('cure-cost')).toContain('3 h 36 min');
+    expect(words('cure-cost')).toContain('2 h 30 min to do again, 16 min to sew in besides');
+  });
+
   test('costs nothing where nothing is cut yet, and says so', async () => {
     const free = madeCure(outfit, 'r');
     const nothing = {

@@ -6,6 +6,7 @@ import type { Garment, Outfit } from '../../outfit/outfit.ts';
 import type { Session } from '../session.ts';
 import type { Means } from './cure-means.ts';
 import {
+  aboutThread,
   costsNothing,
   extentWords,
   listed,
@@ -120,7 +121,7 @@ function Buy(props: {
       ))}
       {thread > 0 && (
         <li>
-          about <b>{toBuy(thread, marking)}</b> of thread
+          about <b>{aboutThread(thread, marking)}</b> of thread
         </li>
       )}
       {beads.map(({ name, count }) => (

@@ -48,7 +48,7 @@ export function CureShown(props: {
         ))}
         {cure.adds.map(({ work }) => (
           <p key={work.id} class="cure-headline">
-            Sewn in besides: {work.name}, {pieceName(garment, work.on)}
+            Sewn in besides: {work.name} ({pieceName(garment, work.on)})
           </p>
         ))}
       </section>

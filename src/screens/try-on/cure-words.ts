@@ -1,7 +1,7 @@
 import { inMetres, inYards } from '../../cloth/cloth-bought.ts';
 import type { Amount, Cure, PieceChange } from '../../fitting/cure-types.ts';
 import type { Level } from '../../fitting/entry.ts';
-import { type Length, mm, nm, toMm } from '../../length/length.ts';
+import { inches, type Length, mm, nm, toMm } from '../../length/length.ts';
 import { type Marking, type WrittenLength, writeLength } from '../../length/writing.ts';
 import type { Opened } from '../../order/undoing/undoing-types.ts';
 import type { Garment, Outfit, Piece } from '../../outfit/outfit.ts';
@@ -94,6 +94,10 @@ export function extentWords({ extent, length }: Opened, garment: Garment, markin
 /** A length of cloth or thread as it is bought. */
 export const toBuy = (length: Length, marking: Marking): string =>
   marking.unit === 'in' ? inYards(length) : inMetres(length);
+
+/** Thread, near enough: whole yards or metres, rounded up. */
+export const aboutThread = (length: Length, { unit }: Marking): string =>
+  unit === 'in' ? `${Math.ceil(length / inches(36))} yd` : `${Math.ceil(length / mm(1000))} m`;
 
 /** True where nothing has been sewn or cut that this would take back. */
 export const costsNothing = ({ undoing: { rework } }: Cure): boolean =>
