@@ -7,6 +7,7 @@ import { prepareUndoing, undoing } from '../../../src/order/undoing/undoing.ts';
 import type { Alteration } from '../../../src/order/undoing/undoing-types.ts';
 import type { Outfit } from '../../../src/outfit/outfit.ts';
 import { demo, demos } from '../../outfit/demo-files.ts';
+import { anyAlterations, anyGarment } from './any-garment.ts';
 
 const orderOf = (outfit: Outfit): Running => {
   const found = runningOrder(outfit);
@@ -65,6 +66,25 @@ describe.each(known)('what finding out late costs in the $name', ({ outfit, prep
               say: '',
             });
             expect(points[done - 1]).toMatchObject({ done, minutes: direct.minutes.total });
+          }
+        },
+      ),
+      { numRuns: 60, seed: 20270529 },
+    );
+  });
+});
+
+describe('what finding out late costs in any garment', () => {
+  it('is at every point what undoing says there', () => {
+    fc.assert(
+      fc.property(
+        anyGarment.chain((outfit) => fc.tuple(fc.constant(outfit), anyAlterations(outfit))),
+        ([outfit, alterations]) => {
+          const running = orderOf(outfit);
+          const prepared = prepareUndoing(outfit, running);
+          for (const { done, minutes } of costOfFindingLate(prepared, [misfitOf(alterations)]).points) {
+            const at = { done: running.sequence.slice(0, done), id: 'late', say: '' };
+            expect([done, minutes]).toEqual([done, undoing(prepared, alterations, at).minutes.total]);
           }
         },
       ),
