@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { toInches, toMm } from '../../../src/length/length.ts';
+import { cardFor } from '../../../src/order/card.ts';
+import { suppliesAgain } from '../../../src/order/undoing/supplies.ts';
+import { undoing } from '../../../src/order/undoing/undoing.ts';
+import type { Alteration } from '../../../src/order/undoing/undoing-types.ts';
+import { anew, demo, moved, prepared, upTo } from './demo.ts';
+
+const { outfit, running, prepared: looked } = prepared(demo('harbour-clockmaker'));
+const supplies = (alterations: readonly Alteration[], done: readonly string[] = running.sequence) =>
+  suppliesAgain(outfit, running, undoing(looked, alterations, { done, id: 'r1', say: '' }));
+
+describe('what doing it again takes', () => {
+  it('is nothing where nothing is undone', () => {
+    expect(supplies([])).toEqual({ cloth: [], thread: 0, beads: [] });
+    expect(supplies([anew('shirt', 'centre-front')], [])).toEqual({ cloth: [], thread: 0, beads: [] });
+  });
+
+  it('is cloth for the pieces that are cut again, of each cloth by itself', () => {
+    const found = supplies([anew('shirt', 'centre-front'), anew('sleeves', 'sleeve')]);
+    expect(found.cloth.map(({ cloth, pieces }) => [cloth, pieces])).toEqual([
+      ['lawn', ['centre-front']],
+      ['taffeta', ['sleeve']],
+    ]);
+    // A front is as long as from shoulder to hem, with its allowances; two lie side by side.
+    const front = outfit.garments[0]?.pieces.find(({ id }) => id === 'centre-front');
+    const ys = front?.outline.edges.flatMap(({ segments }) => segments.map(({ to }) => to.y)) ?? [];
+    const long = Math.max(...ys) - Math.min(...ys) + 2 * (front?.allowance ?? 0);
+    expect(found.cloth[0]?.length).toBeGreaterThanOrEqual(long);
+    expect(toInches((found.cloth[0]?.length ?? 0) as never)).toBeLessThan(toInches(long as never) + 4);
+  });
+
+  it('is cloth for the forced piece too, and none where only a seam moves', () => {
+    expect(supplies([anew('shirt', 'collar-upper')]).cloth[0]?.pieces).toEqual([
+      'collar-upper',
+      'collar-under',
+    ]);
+    expect(supplies([moved('shirt', 'side-front', 'side')]).cloth).toEqual([]);
+  });
+
+  it('is no more cloth or beads for one side than for both', () => {
+    const [both, left] = [
+      supplies([anew('sleeves', 'sleeve')]),
+      supplies([anew('sleeves', 'sleeve', { side: 'left' })]),
+    ];
+    expect(left.cloth[0]?.length).toBeLessThanOrEqual(both.cloth[0]?.length ?? 0);
+    expect(left.beads.map(({ name, count }) => [name, 2 * count])).toEqual(
+      both.beads.map(({ name, count }) => [name, count]),
+    );
+    expect(left.thread).toBeLessThan(both.thread);
+  });
+
+  it('is as many beads as the cards count', () => {
+    const card = cardFor(outfit, running, 'sleeves/sleeve-beads/bead');
+    if (card?.readout.kind !== 'count') throw new Error('beads are counted');
+    const counted = card.readout.lines.reduce((sum, { target }) => sum + target, 0);
+    expect(supplies([anew('sleeves', 'sleeve')]).beads).toContainEqual({
+      name: card.readout.of,
+      count: counted,
+    });
+    const before = upTo(running, 'sleeves/sleeve-beads/mark');
+    expect(supplies([anew('sleeves', 'sleeve')], before).beads).toEqual([]);
+  });
+
+  it('is thread for the length that is sewn again', () => {
+    // Both side seams: stitched 2.5 times their length, overlocked 14 times, four ends of 3 cm each, and 15 in the hundred.
+    const done = upTo(running, 'shirt/side/press');
+    const found = undoing(looked, [moved('shirt', 'side-front', 'side')], { done, id: 'r1', say: '' });
+    const side = 2 * toMm(found.opened.find(({ id }) => id === 'side')?.length ?? (0 as never));
+    const thread = toMm(suppliesAgain(outfit, running, found).thread);
+    expect(thread).toBeCloseTo(1.15 * (side * (2.5 + 14) + 4 * 30), 0);
+  });
+});
