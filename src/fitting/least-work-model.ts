@@ -7,6 +7,8 @@ export interface WayHere {
   readonly kind: string;
   /** Place of its piece. */
   readonly piece: number;
+  /** Minutes that it adds at least. */
+  readonly surely: number;
   /** Unknown, least, most. */
   readonly spans: readonly (readonly [number, number, number])[];
 }
@@ -63,7 +65,7 @@ export function modelOf(puzzle: Puzzle): Model {
   const ways = puzzle.pieces.flatMap(({ ways: own }, piece) =>
     own.map(({ id, kind = id, bounds }): WayHere => {
       const spans = [...bounds].map(([name, { least, most }]) => [unknown(name), least, most] as const);
-      return { id, kind, piece, spans };
+      return { id, kind, piece, surely: puzzle.surely?.get(id) ?? 0, spans };
     }),
   );
   const seen = puzzle.seen.map(({ id, explanations }) => ({

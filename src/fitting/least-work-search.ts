@@ -30,6 +30,8 @@ interface Node {
   readonly changes: ReadonlyMap<number, number> | undefined;
   readonly added: number;
   readonly minutes: number;
+  /** What things not yet decided will take besides. */
+  readonly needs: readonly Need[];
   /** What it is sorted by: left out, minutes, pieces, sum of changes, how unlikely, and deepest first. */
   readonly rank: readonly number[];
 }
@@ -54,12 +56,14 @@ function before(a: readonly number[], b: readonly number[]): number {
  *
  * @param passOver says of ways and minutes of explanations that nothing with all of these ways is wanted
  * @param causes `any`: one choice of explanations is enough for the same ways; `all`: each choice comes out by itself
+ * @param stop asked before each part; true where enough has been looked at
  */
 export function* leastFirst(
   model: Model,
   mayLeaveOut: boolean,
   passOver: (ways: readonly number[], added: number) => boolean = () => false,
   causes: 'any' | 'all' = 'any',
+  stop: () => boolean = () => false,
 ): Generator<Found, void> {
   const cheapest = model.seen.map(({ explanations }) => Math.min(...explanations.map((one) => one.minutes)));
   const heap: Node[] = [];
@@ -94,6 +98,7 @@ export function* leastFirst(
       changes: tried.meets ? tried.changes : undefined,
       added,
       minutes: cost + added,
+      needs: [],
       rank: [
         left,
         rounded(cost + added),
@@ -118,13 +123,15 @@ export function* leastFirst(
   );
   for (let node = sink(heap); node; node = sink(heap)) {
     const { ways, without, chosen, changes, added } = node;
+    if (stop()) return;
     if (passOver(ways, added)) continue;
     if (!changes) {
       const cost = (way: number) => model.minutes(withWay(ways, way));
       const tries = [...node.helping].sort((a, b) => cost(a) - cost(b) || a - b);
       const out = new Set(without);
       for (const way of tries) {
-        push(nodeOf(withWay(ways, way), new Set(out), chosen));
+        const child = nodeOf(withWay(ways, way), new Set(out), chosen);
+        push(child && withNeeds(child, node.needs));
         out.add(way);
       }
       continue;
@@ -142,18 +149,65 @@ export function* leastFirst(
   function narrowest({ ways, without, chosen }: Node): readonly Node[] {
     let best: readonly Node[] = [];
     let least: readonly number[] | undefined;
+    const needs: Need[] = [];
+    let branch = -1;
     for (const [at, { explanations }] of model.seen.entries()) {
       if (chosen[at] !== OPEN) continue;
       const choices = [...explanations.keys(), ...(mayLeaveOut ? [LEFT_OUT] : [])];
       const parts = choices.flatMap((cause) => nodeOf(ways, without, chosen.with(at, cause)) ?? []);
       if (parts.length === 0) return [];
+      needs.push(needOf(at, parts));
       const first = parts.map((one) => one.rank.slice(0, 4)).reduce((a, b) => (before(a, b) <= 0 ? a : b));
       const by = least ? before(first, least) : 1;
       if (by < 0 || (by === 0 && parts.length >= best.length)) continue;
-      [best, least] = [parts, first];
+      [best, least, branch] = [parts, first, at];
     }
-    return best;
+    const others = needs.filter(({ at, minutes }) => at !== branch && minutes > 0);
+    others.sort((a, b) => b.minutes - a.minutes);
+    return best.map((part) => withNeeds(part, others));
   }
+
+  /** A node with what is surely to come besides, of pieces that it has not changed yet. */
+  function withNeeds(node: Node, needs: readonly Need[]): Node {
+    if (needs.length === 0) return node;
+    const pieceOf = (way: number) => model.ways[way]?.piece ?? -1;
+    const changed = new Set(node.ways.map(pieceOf));
+    const left = needs.filter(({ pieces }) => [...pieces].every((piece) => !changed.has(piece)));
+    const atLeast = node.minutes + together(left, node.helping.map(pieceOf));
+    return { ...node, needs: left, rank: node.rank.with(1, Math.max(node.rank[1] ?? 0, rounded(atLeast))) };
+  }
+
+  /** What a thing seen takes at least besides the ways chosen, and on which pieces. */
+  function needOf(at: number, parts: readonly Node[]): Need {
+    const free = parts.some(({ helping }) => helping.length === 0);
+    const pieces = new Set<number>();
+    let minutes = Number.POSITIVE_INFINITY;
+    for (const { helping } of parts)
+      for (const way of helping) {
+        pieces.add(model.ways[way]?.piece ?? -1);
+        minutes = Math.min(minutes, model.ways[way]?.surely ?? 0);
+      }
+    return { at, pieces, minutes: free ? 0 : minutes };
+  }
+}
+
+/** Minutes that one of some pieces costs at least, for one thing seen. */
+interface Need {
+  readonly at: number;
+  readonly pieces: ReadonlySet<number>;
+  readonly minutes: number;
+}
+
+/** What needs that share no piece come to together, besides pieces already reckoned with. */
+function together(needs: readonly Need[], own: readonly number[]): number {
+  const taken = new Set(own);
+  let all = 0;
+  for (const { pieces, minutes } of needs) {
+    if ([...pieces].some((piece) => taken.has(piece))) continue;
+    for (const piece of pieces) taken.add(piece);
+    all += minutes;
+  }
+  return all;
 }
 
 /** The explanations, where each thing not yet decided has one that is met as it is and adds no more than it must. */

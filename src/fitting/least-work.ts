@@ -50,14 +50,19 @@ function twoOf(model: Model): { readonly best: Found; readonly other?: Found } |
   let bestKinds = kinds([]);
   const passOver = (ways: readonly number[], added: number): boolean =>
     best !== undefined && added >= best.added && within(bestKinds, kinds(ways));
-  for (const found of leastFirst(model, false, passOver)) {
+  let parts = 0;
+  const stop = (): boolean => {
+    if (best !== undefined) parts += 1;
+    return parts > MOST_PARTS;
+  };
+  for (const found of leastFirst(model, false, passOver, 'any', stop)) {
     if (best) return { best, other: found };
     best = found;
     bestKinds = kinds(found.ways);
   }
   if (!best) return undefined;
   let looked = 0;
-  for (const found of leastFirst(model, false, undefined, 'all')) {
+  for (const found of leastFirst(model, false, undefined, 'all', stop)) {
     looked += 1;
     if (looked > MOST_LOOKED_AT) break;
     const now = kinds(found.ways);
@@ -79,6 +84,8 @@ const within = (some: ReadonlySet<unknown>, all: ReadonlySet<unknown>): boolean 
 
 /** Choices of causes that are looked at for one that does something else, where nothing else is needed. */
 const MOST_LOOKED_AT = 200;
+/** Parts that are looked at for a runner-up, past which the best stands alone: nobody waits for a second proposal. */
+const MOST_PARTS = 4000;
 
 function canBeMet(puzzle: Puzzle): boolean {
   const [found] = leastFirst(modelOf({ ...puzzle, minutes: () => 0 }), false);

@@ -44,6 +44,8 @@ export interface Puzzle {
    * together than the sum of each alone.
    */
   readonly minutes: (ways: readonly string[]) => number;
+  /** Minutes that a way adds at least, whatever others it comes to; nothing where it is not known. Makes the search quicker. */
+  readonly surely?: ReadonlyMap<string, number>;
 }
 
 /** A solution: which ways, which explanation for each thing seen, and by how much everything changes. */

@@ -106,6 +106,7 @@ export function puzzles(sizes: Sizes): fc.Arbitrary<Puzzle> {
     .map(({ pieces: all, seen: things, always, costs: own, saved }) => {
       const ids = all.flatMap(({ ways }) => ways.map(({ id }) => id));
       const prices = new Map(ids.map((id, i) => [id, own[i] ?? 1]));
-      return { pieces: all, seen: things, always, minutes: sharing(prices, saved) };
+      const surely = new Map(ids.map((id) => [id, (prices.get(id) ?? 0) - 2 * saved]));
+      return { pieces: all, seen: things, always, minutes: sharing(prices, saved), surely };
     });
 }
