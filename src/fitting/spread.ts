@@ -3,14 +3,15 @@ import { flattenOutline, pointOf } from '../shape/flatten.ts';
 import { edgeLengths } from '../shape/measure.ts';
 import type { Outline, Point } from '../shape/outline.ts';
 import { hasEdge } from './panels.ts';
+import { placed } from './sides.ts';
 
 /** The edge by which a band, a cuff, a collar or a frill is sewn on. */
 export function sewnEdge(outline: Outline): string {
   const names = outline.edges.map(({ name }) => name);
-  const usual = ['neck', 'seam', 'inner', 'waist', 'upper', 'lower'];
+  const found = ['neck', 'seam', 'inner', 'waist', 'upper', 'lower'].find((word) => names.includes(word));
+  if (found !== undefined) return found;
   const lengths = edgeLengths(outline);
-  const found = usual.find((word) => names.includes(word));
-  return found ?? [...names].sort((a, b) => (lengths.get(b) ?? 0) - (lengths.get(a) ?? 0))[0] ?? '';
+  return [...names].sort((a, b) => (lengths.get(b) ?? 0) - (lengths.get(a) ?? 0))[0] ?? '';
 }
 
 function stretchedBy(outline: Outline, anchor: number, factor: number): Outline {
@@ -43,7 +44,9 @@ export function spread(piece: Piece, by: number, edges: readonly string[]): Outl
         ? left
         : right;
   const edge = sewnEdge(outline);
-  const long = (factor: number): number => edgeLengths(stretchedBy(outline, anchor, factor)).get(edge) ?? 0;
+  const sewn = placed(outline).find((one) => one.edge.name === edge);
+  const alone: Outline = { start: sewn?.from ?? outline.start, edges: sewn ? [sewn.edge] : [] };
+  const long = (factor: number): number => edgeLengths(stretchedBy(alone, anchor, factor)).get(edge) ?? 0;
   const before = long(1);
   const wanted = before + by;
   if (right === left || wanted <= 0) return outline;
