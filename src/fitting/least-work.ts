@@ -6,7 +6,8 @@ import type { Puzzle, Solution, Solved } from './puzzle.ts';
  * Solves a fitting: the ways and amounts that meet all that is seen and cost fewest minutes, then change fewest pieces,
  * then change them least. Exact: nothing that meets it all costs less.
  *
- * `other` is the cheapest that changes other pieces, or the same in other ways, and nothing that it could do without.
+ * `other` is the cheapest that changes other pieces, or the same in other ways, and nothing that it could do without;
+ * or, where there is none, the cheapest that takes what is seen to come from other causes.
  * What cannot be met is left out: as little as possible, and of what is then left the least work is found.
  */
 export function leastWork(puzzle: Puzzle): Solved {
@@ -41,6 +42,14 @@ export function leastWork(puzzle: Puzzle): Solved {
     ...(none || !two?.other ? {} : { other: written(model, two.other) }),
     unmet: inOrder(puzzle, unmet),
   };
+}
+
+/** Only the cheapest that meets all that is seen; none where not all can be met. */
+export function cheapest(puzzle: Puzzle): Solution | undefined {
+  if (puzzle.always.some(({ least, most }) => least > most)) return undefined;
+  const model = modelOf(puzzle);
+  const [best] = leastFirst(model, false);
+  return best && written(model, best);
 }
 
 /** The cheapest and the cheapest of another kind. */

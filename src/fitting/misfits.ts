@@ -6,7 +6,7 @@ import type { Alteration } from '../order/undoing/undoing-types.ts';
 import type { Garment, Outfit } from '../outfit/outfit.ts';
 import type { Entry } from './entry.ts';
 import { entriesFor } from './here.ts';
-import { leastWork } from './least-work.ts';
+import { cheapest } from './least-work.ts';
 import { puzzleOf } from './puzzle-of.ts';
 
 /**
@@ -86,7 +86,7 @@ function fewest(
   const costs = (some: readonly Alteration[]): number =>
     some.reduce((sum, { how }) => sum + (how === 'anew' ? 2 : 1), 0);
   const { puzzle, ways } = puzzleOf(outfit, garment, [seen], costs);
-  const { best } = puzzle.seen.length > 0 ? leastWork(puzzle) : {};
+  const best = puzzle.seen.length > 0 ? cheapest(puzzle) : undefined;
   const alterations = best?.ways.flatMap((way) => ways.get(way)?.alteration ?? []);
   return alterations && alterations.length > 0 ? alterations : undefined;
 }
