@@ -1,17 +1,11 @@
 import { cuttingOf } from '../expand/garment.ts';
-import type { Step, StepId } from '../step.ts';
-import { type Altered, type Closure, concerns, type Open } from './closure.ts';
-import {
-  AGAIN_AT_LEAST,
-  CUT_ANEW,
-  LINES_ANEW,
-  OPENED_AT_LEAST,
-  TAKEN_OUT,
-  UNPICKED_IN_A_MINUTE,
-} from './paces.ts';
+import type { Step } from '../step.ts';
+import type { Altered, Closure, Open } from './closure.ts';
+import { AGAIN_AT_LEAST, CUT_ANEW, LINES_ANEW } from './paces.ts';
 import type { Prepared, Room, Sub } from './prepare.ts';
 import { BOTH, countOf, type Sides } from './sides.ts';
 import { covered } from './spans.ts';
+import { type Now, ownPace, shareOf, unpicking } from './unpicking.ts';
 
 /** A step that is done again, and how much of it. */
 export interface Redone {
@@ -45,12 +39,6 @@ export interface Reckoned {
   readonly again: readonly Redone[];
   readonly undo: number;
   readonly redo: number;
-}
-
-/** Where things stand when it is found that something does not fit. */
-export interface Now {
-  readonly sewn: (step: Step) => boolean;
-  readonly own: ReadonlyMap<StepId, number>;
 }
 
 /** Everything that is unpicked, cut and done again, with its minutes: the maker's own first. */
@@ -91,84 +79,10 @@ const sum = (all: readonly { readonly minutes: number }[]): number =>
 
 const tenth = (minutes: number): number => Math.round(minutes * 10) / 10;
 
-/** How much longer than reckoned the maker takes to unpick, from what she has unpicked so far. */
-function ownPace({ unpicked }: Prepared, { own }: Now): number {
-  let took = 0;
-  let reckoned = 0;
-  for (const step of unpicked) {
-    const minutes = own.get(step.id);
-    if (minutes === undefined || step.minutes <= 0) continue;
-    took += minutes;
-    reckoned += step.minutes;
-  }
-  return reckoned > 0 && took > 0 ? took / reckoned : 1;
-}
-
 function redone(sub: Sub, step: Step, share: number, now: Now, open: Open | undefined): Redone {
   const whole = now.own.get(step.id) ?? step.again?.minutes ?? step.minutes;
   const minutes = share >= 1 ? whole : Math.max(share * whole, Math.min(whole, AGAIN_AT_LEAST.value));
   return { sub, step, share, minutes: tenth(minutes), open };
-}
-
-/** The part of a step that is done again. */
-export function shareOf(open: Open, step: Step): number {
-  const { sub, lines } = open;
-  if (lines.length === 0) {
-    const sides = concerns(sub, step, open.sides);
-    return sides === 0 ? 0 : sub.times === 2 ? countOf(sides) / 2 : 1;
-  }
-  const trim = /^baste-trim(?:-(\d+))?$/.exec(step.action);
-  let part = 0;
-  for (const line of lines) {
-    if (trim) part += covered(line.trims.get(Number(trim[1] ?? 1) - 1) ?? []);
-    else if (step.final || step.action === 'elastic') part += covered(line.along);
-    else if (step.action === 'cover' && line.cover) part += 1;
-    else part += covered([...line.along, ...line.crossed]);
-  }
-  if (step.action === 'elastic') return part > 0 ? 1 : 0;
-  return part / lines.length;
-}
-
-/** Steps whose stitches come out by themselves, or that put none in. */
-const NO_STITCHES = new Set(['unbaste', 'untack', 'turn', 'elastic', 'thread', 'mark-buttons']);
-
-/** Minutes to unpick, at the pace that is given; none where nothing holds. */
-function unpicking(open: Open, now: Now): number {
-  const { sub, lines } = open;
-  if (!open.unpick || sub.id.startsWith('outline-')) return 0;
-  const holds = sub.steps.filter((step) => stitched(sub, step, now));
-  if (holds.length === 0) return 0;
-  if (lines.length > 0) {
-    let minutes = 0;
-    lines.forEach((_, n) => {
-      const one = { ...open, lines: lines.slice(n, n + 1) };
-      const long = holds.reduce((all, step) => all + shareOf(one, step) * sub.length, 0);
-      if (long > 0) minutes += Math.max(OPENED_AT_LEAST.value, long / UNPICKED_IN_A_MINUTE.value);
-    });
-    return minutes;
-  }
-  const { work } = sub;
-  // Gathering rows come out with the seam that holds them.
-  if (work?.kind === 'gather') return 0;
-  let minutes = 0;
-  for (const step of holds) {
-    const part = shareOf(open, step);
-    const along =
-      work && 'edge' in work ? sub.room.length({ piece: work.on, edge: work.edge }) * sub.times : 0;
-    minutes +=
-      part *
-      (along > 0
-        ? along / UNPICKED_IN_A_MINUTE.value
-        : (step.again?.minutes ?? step.minutes) * TAKEN_OUT.value);
-  }
-  return minutes > 0 ? Math.max(OPENED_AT_LEAST.value, minutes) : 0;
-}
-
-function stitched(sub: Sub, step: Step, now: Now): boolean {
-  const { station } = step.setUp;
-  if (!now.sewn(step) || NO_STITCHES.has(step.action) || step.action === 'sample') return false;
-  if (station !== 'machine' && station !== 'overlocker' && station !== 'hand') return false;
-  return step.action !== 'baste' || !sub.steps.some((one) => one.action === 'unbaste' && now.sewn(one));
 }
 
 /** Gathers in an opened seam with the part that is opened; what is basted as a trim keeps its gathers. */

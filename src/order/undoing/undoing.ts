@@ -6,10 +6,11 @@ import type { AgainStep, UndoStep } from '../running-types.ts';
 import type { Step, StepId } from '../step.ts';
 import { type Closure, closureOf, type Open } from './closure.ts';
 import type { Prepared, Sub } from './prepare.ts';
-import { type Now, type Out, oneSided, type Reckoned, type Renewed, reckon, sidesOf } from './reckon.ts';
+import { type Out, oneSided, type Reckoned, type Renewed, reckon, sidesOf } from './reckon.ts';
 import { BOTH, countOf, LEFT } from './sides.ts';
 import { covered, overlaps } from './spans.ts';
 import type { Alteration, Extent, Forced, Opened, TrimStays, Undoing } from './undoing-types.ts';
+import type { Now } from './unpicking.ts';
 import { kindOfOpening, sayOnly, sayOut, sayRenewed } from './words.ts';
 
 export { type Prepared, prepareUndoing } from './prepare.ts';
