@@ -6,7 +6,7 @@ import { importsIn } from './imports.ts';
 /** 1 KB here is 1000 bytes, the stricter reading. */
 const KB = 1000;
 const FIRST_LOAD_LIMIT = 40 * KB;
-const STORED_LIMIT = 600 * KB;
+const STORED_LIMIT = 680 * KB;
 
 /** The scripts that must arrive before the app starts: those in index.html and all they import, by way of others too. */
 function firstScripts(): string[] {
