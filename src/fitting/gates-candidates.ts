@@ -45,12 +45,13 @@ function shapeSeams(garment: Garment): readonly (readonly Join[])[] {
 
 /**
  * Try-ons that could be put in: the seams that give the shape, some of them sewn first and the others tacked for it alone. `place` says where in the order a seam begins, and `begun` whether it has begun, so that it can no longer be
- * tacked plain. What the garment already has is left out.
+ * tacked plain; what is not cut yet can be tried in cheap cloth. What the garment already has is left out.
  */
 export function candidatesFor(
   garment: Garment,
   place: (join: string) => number,
   begun: (join: string) => boolean,
+  isCut: (piece: string) => boolean,
 ): readonly Candidate[] {
   const taken = new Set(
     [garment.pieces, garment.works, garment.joins, garment.gates].flatMap((list) => list.map(({ id }) => id)),
@@ -68,7 +69,18 @@ export function candidatesFor(
         after: seams.slice(0, sewn).map((seam) => seam.id),
         tack: seams.slice(sewn).map((seam) => seam.id),
       };
-      if (!garment.gates.some((one) => isLike(one, gate))) all.push(gate);
+      if (!garment.gates.some((one) => !one.trial && isLike(one, gate))) all.push(gate);
+    }
+    if (seams.every((seam) => held(seam).every((piece) => !isCut(piece)))) {
+      const tack = seams.map((seam) => seam.id);
+      const trial: Candidate = {
+        id,
+        name: `The ${lower(garment.name)}, a trial in cheap cloth`,
+        after: [],
+        tack,
+        trial: true,
+      };
+      if (!garment.gates.some((one) => one.trial && isLike(one, trial))) all.push(trial);
     }
     return all;
   });

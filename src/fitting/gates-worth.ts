@@ -78,7 +78,13 @@ export function gatesWorth(basis: GateBasis, garmentId: string): readonly GateOf
       begins.set(step.of.id, Math.min(begins.get(step.of.id) ?? place, place));
   }
   const place = (join: string): number => begins.get(join) ?? Number.POSITIVE_INFINITY;
-  const tried = candidatesFor(garment, place, (join) => place(join) < running.doneCount).flatMap(
+  const cut = new Set<string>();
+  for (const id of running.sequence.slice(0, running.doneCount)) {
+    const step = running.steps.get(id);
+    if (step?.garment === garmentId && step.action === 'cut') for (const piece of step.pieces) cut.add(piece);
+  }
+  const begun = (join: string): boolean => place(join) < running.doneCount;
+  const tried = candidatesFor(garment, place, begun, (piece) => cut.has(piece)).flatMap(
     (candidate) => triedWith(basis, garment, candidate, later) ?? [],
   );
   const offers: GateOffer[] = [];

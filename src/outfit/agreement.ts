@@ -128,6 +128,13 @@ function checkGarment(outfit: Outfit, garment: Garment, path: Path, unsure: Unsu
     if (gate.after.length === 0 && gate.tack.length === 0) {
       say(at, `${who}: nothing is put together for it`, 'name joins in `after` or `tack`');
     }
+    if (gate.trial && gate.after.length > 0) {
+      say(
+        [...at, 'after'],
+        `${who}: a trial in cheap cloth comes before anything is sewn`,
+        'name its joins in `tack` alone',
+      );
+    }
   });
 }
 

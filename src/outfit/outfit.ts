@@ -335,6 +335,8 @@ export interface Gate {
   readonly after: readonly string[];
   /** Joins that are tacked by hand for this try-on alone and taken out again after it. */
   readonly tack: readonly string[];
+  /** True for a trial in cheap cloth: the pieces of its tacked joins are cut plain from it before the good cloth is cut. */
+  readonly trial?: boolean;
   /** What to look at, most basic first. */
   readonly checks: readonly string[];
 }

@@ -358,6 +358,7 @@ const gate = record({
   name,
   after: v.optional(list(id), []),
   tack: v.optional(list(id), []),
+  trial: v.exactOptional(v.boolean('must be true or false')),
   checks: v.pipe(list(name), v.minLength(1, 'must name at least one thing to look at')),
 });
 const garment = v.pipe(

@@ -107,7 +107,7 @@ const garment = (one: Garment, say: Spelling, unit: Outfit['units']): Written =>
       pieces: one.pieces.map((each) => piece(each, say, unit)),
       works: one.works.map((each) => writeWork(each, say)),
       joins: one.joins.map((each) => join(each, say)),
-      gates: one.gates.map((each) => without({ ...each }, { after: [], tack: [] })),
+      gates: one.gates.map((each) => without({ ...each }, { after: [], tack: [], trial: false })),
     },
     { units: [], works: [], joins: [], gates: [] },
   );

@@ -63,9 +63,18 @@ describe('try-ons that would save more than they cost', () => {
   });
 
   it('comes after the tucks of a piece that is cut to its outline when they are sewn', () => {
-    const [best] = gatesWorth(basisOf([front]), 'shirt');
-    const after = orderOf(best!.after).sequence;
+    const cut = { ...fresh, done: ['shirt/cut-lawn/cut'] };
+    const [best] = gatesWorth(basisOf([front], cut), 'shirt');
+    const after = orderOf(best!.after, cut).sequence;
     expect(after.findLastIndex((id) => id.startsWith('shirt/front-tucks/'))).toBeLessThan(best!.place);
+  });
+
+  it('is a trial in cheap cloth, before the tucks, as long as the good cloth is not cut', () => {
+    const [best] = gatesWorth(basisOf([front]), 'shirt');
+    expect(best!.gate.trial).toBe(true);
+    expect(best!.soon).toBe(0);
+    const after = orderOf(best!.after).sequence;
+    expect(after.findIndex((id) => id.startsWith('shirt/cut-lawn/'))).toBeGreaterThan(best!.place);
   });
 
   it('is not offered for what is too unlikely to earn its minutes, nor where nothing can fit badly', () => {

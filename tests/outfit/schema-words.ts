@@ -188,5 +188,6 @@ export const WORDS: Readonly<Record<string, string>> = {
   'gates.name': 'What it is called on the cards.',
   'gates.after': 'Ids of the joins and works that must be done before.',
   'gates.tack': 'Ids of joins that are only basted for it.',
+  'gates.trial': 'True for a trial in cheap cloth, cut plain and tacked before the good cloth is cut.',
   'gates.checks': 'What to look at, the most basic first.',
 };

@@ -105,6 +105,7 @@ export function expand(outfit: Outfit, garment: Garment, place: number): Made {
     const held = tacked.flatMap((join) => [...join.this, ...join.to].map((ref) => ref.piece));
     const worn = gate.after.flatMap((id) => subjects.get(id)?.pieces ?? []);
     const pieces = [...new Set([...held, ...worn])];
+    const names = pieces.map((piece) => lower(looked.pieces.get(piece)?.name ?? piece));
     const fit: Action = { action: 'fit', station: 'try-on', say: `Try on: ${lower(gate.name)}`, minutes: 20 };
     const seams = listed(tacked.map((join) => `the ${lower(join.name)}`));
     put(
@@ -112,21 +113,39 @@ export function expand(outfit: Outfit, garment: Garment, place: number): Made {
       tacked.length === 0
         ? [fit]
         : [
+            ...(gate.trial ? [trialCut(names)] : []),
             {
               action: 'tack',
               station: 'hand',
               thread: 'basting',
-              say: `Tack ${seams} with long stitches, for a try-on only`,
-              minutes: 15,
+              say: `Tack ${seams}${gate.trial ? ' of the trial' : ''} with long stitches, for a try-on only`,
+              minutes: Math.max(15, TACK_MINUTES * tacked.length),
             },
             fit,
-            { action: 'untack', station: 'hand', say: `Take the tacking out of ${seams}`, minutes: 5 },
+            {
+              action: 'untack',
+              station: 'hand',
+              say: gate.trial
+                ? `Mark on the trial what was changed, and take it apart at ${seams}`
+                : `Take the tacking out of ${seams}`,
+              minutes: Math.max(5, (TACK_MINUTES / 3) * tacked.length),
+            },
           ],
     );
   }
   gatherUsers(garment.works, garment.joins, subjects, marks);
   return { outfit, garment, looked, subjects, inner, marks, cloth: clothOf };
 }
+
+/** Common practice, no source: a seam of usual length is tacked in so many minutes; taking it out is a third of that. */
+const TACK_MINUTES = 6;
+
+const trialCut = (names: readonly string[]): Action => ({
+  action: 'cut-trial',
+  station: 'cut',
+  say: `Cut ${listed(names)} plain from cheap cloth, with wide seam allowances`,
+  minutes: 10 + 4 * names.length,
+});
 
 function cutting(
   garment: Garment,

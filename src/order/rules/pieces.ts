@@ -39,8 +39,10 @@ export const cutFirst: Rule = {
   id: 'cut and mark lines first',
   source: published('Fitting Dresses', '1946', 'US Dept of Agriculture, part 2'),
   *find(made) {
+    const trials = new Set(made.garment.gates.flatMap(({ id, trial }) => (trial ? [id] : [])));
     for (const subject of made.subjects.values()) {
       if (subject.id.startsWith('cut-') && subject.kind === 'piece') continue;
+      if (subject.kind === 'gate' && trials.has(subject.id)) continue;
       for (const cloth of new Set(subject.pieces.map((piece) => made.cloth(piece).id))) {
         const cutting = made.subjects.get(cuttingOf(cloth));
         if (!cutting) continue;
@@ -48,6 +50,27 @@ export const cutFirst: Rule = {
           before: cutting.last,
           after: subject.first,
           because: `the ${cutting.name} pieces are cut and their seam lines marked before anything is done to them`,
+        };
+      }
+    }
+  },
+};
+
+/** A trial in cheap cloth comes before the good cloth is cut. */
+export const tryCheapFirst: Rule = {
+  id: 'try it in cheap cloth first',
+  source: published('Textiles and Clothing', '1907', 'Kate Heintz Watson, Testing patterns'),
+  *find(made) {
+    for (const gate of made.garment.gates) {
+      const trial = gate.trial && made.subjects.get(gate.id);
+      if (!trial) continue;
+      for (const cloth of new Set(trial.pieces.map((piece) => made.cloth(piece).id))) {
+        const cutting = made.subjects.get(cuttingOf(cloth));
+        if (!cutting) continue;
+        yield {
+          before: trial.last,
+          after: cutting.first,
+          because: `${lower(gate.name)} shows what does not fit before the ${cutting.name} is cut`,
         };
       }
     }

@@ -28,7 +28,7 @@ export function tackTheShape(
   };
   for (const gate of made.garment.gates) {
     const tacking = made.subjects.get(gate.id);
-    if (!tacking || gate.tack.length === 0) continue;
+    if (!tacking || gate.tack.length === 0 || gate.trial) continue;
     const touching = [...made.subjects.values()].filter(
       (other) => other.kind !== 'gate' && other.pieces.some((piece) => tacking.pieces.includes(piece)),
     );

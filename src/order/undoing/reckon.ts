@@ -174,7 +174,8 @@ function* triedAgain(
     );
   };
   for (const sub of room.subs.values()) {
-    if (!sub.gate) continue;
+    // A trial in cheap cloth is over once the good cloth is cut.
+    if (!sub.gate || sub.gate.trial) continue;
     const fit = sub.steps.find((step) => step.action === 'fit');
     if (!fit || !now.sewn(fit)) continue;
     const { after, tack } = sub.gate;

@@ -114,6 +114,11 @@ export const TRY_ON_ASKS: Asks = {
     label: 'Tacked for it alone',
     means: 'Seams tacked by hand for this try-on and opened again after it.',
   },
+  trial: yes(
+    'A trial in cheap cloth',
+    'no',
+    'Its pieces are cut plain from cheap cloth first, before the good cloth.',
+  ),
 };
 
 /** What is asked of a piece that is drawn already. */

@@ -102,7 +102,8 @@ function Offer(props: {
       <p>
         {gate.after.length > 0 && `When ${seams(gate.after)} ${gate.after.length > 1 ? 'are' : 'is'} sewn`}
         {gate.after.length > 0 && gate.tack.length > 0 && ', tack '}
-        {gate.after.length === 0 && 'Tack '}
+        {gate.trial && 'Cut the pieces plain from cheap cloth before the good cloth, '}
+        {gate.after.length === 0 && (gate.trial ? 'tack ' : 'Tack ')}
         {gate.tack.length > 0 && `${seams(gate.tack)} with long stitches`}
         {gate.tack.length > 0 && ' and'}
         {gate.tack.length === 0 && ','} try it on, after step {offer.place} of the order.
