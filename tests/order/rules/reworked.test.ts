@@ -83,6 +83,29 @@ describe('work taken back', () => {
     expect(waits(early)).toBe(true);
   });
 
+  it('opens a seam before it is sewn again, also where nothing is cut anew', () => {
+    const only: Rework = { ...rework, undo: rework.undo.slice(0, 1), again: rework.again.slice(0, 2) };
+    const running = order(outfit(parts), {
+      done: fresh.sequence.filter((id) => id !== 'a/side/pin' && id !== 'a/side/stitch'),
+      reworks: [only],
+    });
+    for (const step of ['side/pin', 'side/stitch'])
+      expect(forced(running, 'side/open-r1', step), step).toBe(true);
+  });
+
+  it('names only pieces that are still there', () => {
+    const undo = rework.undo.map((one) => ({ ...one, pieces: [...one.pieces, 'gone'] }));
+    const running = order(outfit(parts), { done: left, reworks: [{ ...rework, undo }] });
+    expect(running.steps.get('a/side/open-r1')?.pieces).toEqual(['front', 'back']);
+    expect(running.steps.get('a/cut-cotton/cut-anew-r1')?.pieces).toEqual(['front']);
+    const none = rework.undo.map((one) => ({ ...one, pieces: ['gone'] }));
+    expect(
+      [...order(outfit(parts), { done: left, reworks: [{ ...rework, undo: none }] }).steps.values()].some(
+        isUndo,
+      ),
+    ).toBe(false);
+  });
+
   it('says how much is done again, and keeps the words of the whole', () => {
     const stitch = fresh.steps.get('a/side/stitch');
     expect(after.steps.get('a/side/stitch')).toMatchObject({

@@ -48,6 +48,11 @@ describe('what doing it again takes', () => {
       both.beads.map(({ name, count }) => [name, count]),
     );
     expect(left.thread).toBeLessThan(both.thread);
+    // Two frills are too long to lie side by side.
+    const [frills, frill] = (['both', 'left'] as const).map((side) =>
+      supplies([anew('shirt', 'frill', { side })]),
+    );
+    expect(frill?.cloth[0]?.length).toBe((frills?.cloth[0]?.length ?? 0) / 2);
   });
 
   it('is as many beads as the cards count', () => {
