@@ -133,6 +133,7 @@ describe('which way and where, as printed', () => {
     expect(found.wants).toEqual([]);
   });
 
+  // Derived: both sides of a shoulder seam are equally long before it and after.
   test('widths of front and back that a shoulder seam gains or gives stay alike', () => {
     for (const entry of ['shoulder-seam-on-arm', 'shoulder-seam-short'])
       for (const { wants } of entryCalled(entry)?.causes ?? []) {
@@ -239,6 +240,66 @@ describe('how much, as printed', () => {
   });
 });
 
+describe('limits against bodies', () => {
+  // ANSUR II, 2012, rows of tests/outside/data: the ease of a cuff lets no hand pass, and the widest hardly any.
+  test('a closed cuff with its ease does not pass the hand', () => {
+    const { measured, limits = '' } = cause('cuff-tight', 'short-cuff');
+    const [, least = 0, most = 0] = (/(\d+) to (\d+) mm/.exec(measured) ?? []).map(Number);
+    expect([least, most]).toEqual([13, 25]);
+    expect(limits).toMatch(/must pass the hand/);
+    const more = bodies.map(({ at }) => at('handcircumference') - at('wristcircumference'));
+    // The survey leaves the thumb out, so that a hand in truth asks for more than this.
+    expect(Math.min(...more)).toBeGreaterThan(least);
+    expect(more.filter((mm) => mm > most).length / more.length).toBeGreaterThan(0.85);
+  });
+
+  // ANSUR II, 2012, the same rows: a waist elastic that suits the waist has to stretch further over the hips.
+  test('the waist of stretch legs has to stretch over the hips', () => {
+    const limits = `${cause('leg-waist-slips', 'long-elastic').limits} ${cause('leg-waist-slips', 'wide-waist').limits}`;
+    const [, short = 1, long = 1] = (/(0\.\d+) and (0\.\d+) of the waist/.exec(limits) ?? []).map(Number);
+    expect(short).toBeLessThan(long);
+    expect(limits).toMatch(/still stretch over the hips/);
+    const over = bodies.map(({ at }) => at('buttockcircumference') / (long * at('waistcircumference')));
+    // Also the longest that is allowed is stretched further by the hips of nearly everybody than by the waist.
+    expect(over.filter((times) => times > 1 / long).length / bodies.length).toBeGreaterThan(0.8);
+  });
+
+  // Derived: a curve that lies a millimetre further out all round is two pi millimetres longer.
+  test('a neckline that is lowered all round is about six times as much longer', () => {
+    const { change } = cause('collar-tight', 'high-neckline');
+    const [, deeper = 0, longer = 0] = (/(\d+) mm all round makes it about (\d+) mm/.exec(change) ?? []).map(
+      Number,
+    );
+    expect(longer).toBe(Math.round(2 * Math.PI * deeper));
+  });
+});
+
+describe('causes in the order of what was printed or remembered', () => {
+  test.each([
+    // Fitting Dresses, 1946, part 9: try a change of the padding before the seams.
+    ['underarm-folds', ['padding', 'too-wide']],
+    // The same, part 15: the waist, the hips, then how the hem was marked.
+    ['hem-uneven', ['loose-waist', 'wide-hips', 'marked-early']],
+    // Common practice, no source (a sewing page): the front, then the back.
+    ['band-gapes', ['narrow-front', 'wide-spacing', 'narrow-back']],
+    // Watson, 1907: made apart, or arms that differ.
+    ['sleeves-differ', ['made-apart', 'arms-differ']],
+    // From memory (no source), each.
+    ['neckline-gapes-front', ['long-neck-edge', 'stretched']],
+    ['collar-stands-away-back', ['long-neck-edge', 'low-back-neck']],
+    ['tucks-spread-open', ['narrow-front', 'short-stitching']],
+    ['side-seam-swings-forward', ['short-front', 'narrow-front']],
+    ['side-seam-swings-back', ['short-back', 'narrow-back']],
+    ['cap-collapses', ['high-cap', 'no-support']],
+    ['ankle-folds', ['long-leg', 'wide-ankle', 'tight-calf']],
+    ['knee-bags', ['weak-cloth', 'wide-knee', 'long-thigh']],
+    ['leg-twists', ['spiral-cloth', 'unequal-inseams']],
+    ['crotch-to-hip-lines', ['narrow-hips', 'flat-curve']],
+  ] as const)('%s', (entry, ids) => {
+    expect(entryCalled(entry)?.causes.map(({ id }) => id)).toEqual(ids);
+  });
+});
+
 describe('every figure in the words', () => {
   const texts = ENTRIES.flatMap((entry) => [
     [entry.id, `${entry.seen} ${entry.asks ?? ''}`] as const,
@@ -248,7 +309,7 @@ describe('every figure in the words', () => {
     ),
   ]);
 
-  // An inch is 25.4 mm by definition; rounded to what a tape is read to.
+  // An inch is 25.4 mm by the agreement of 1959 on the yard; rounded to what a tape is read to.
   test('is the same in inches and in millimetres', () => {
     const pair = /(\d+(?: \d+\/\d+)?|\d+\/\d+) in \((\d+) mm\)|(\d+) mm \((\d+(?: \d+\/\d+)?|\d+\/\d+) in\)/g;
     let found = 0;

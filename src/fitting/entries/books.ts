@@ -25,29 +25,11 @@ export const conover: Book = (where) =>
 /** A chapter on the use of patterns; the copy that was read shows neither book nor year. */
 export const patternManual: Book = (where) =>
   published('The Use of Butterick Patterns, dressmaking manual', 'undated', where);
-/** A leaf of a textbook on making clothes; its title is not shown. */
-export const constructionLeaf: Source = published(
-  'Construction of Clothing',
-  'undated',
-  'textbook leaf, University of Wisconsin digital collection',
-);
 /** A survey of how hard leggings press. */
 export const leggings: Source = published(
   'Clothing pressure analysis of commercial women’s leggings, Fashion and Textiles',
   '2022',
   'abstract',
-);
-/** A study of trousers for different axes of the leg. */
-export const legAxes: Source = published(
-  'Adjustment of patterns of women’s trousers, M. H. T. Nguyen',
-  '2023',
-  'BOHR Int. J. Op. Mgmt Res. 4(1), pp. 57-67; seen as an excerpt',
-);
-/** A chapter on knitted cloth in a textbook of pattern-making. */
-export const knitChapter: Source = published(
-  'Knits: stretch and shrinkage factors, pattern-making textbook',
-  'undated',
-  'pp. 627-631; seen as an excerpt',
 );
 /** A survey of bodies: what follows from its rows. */
 export const bodySurvey: Book = (where) =>

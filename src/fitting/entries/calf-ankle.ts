@@ -1,6 +1,6 @@
 import { memory } from '../../cloth/source.ts';
 import type { Entry } from '../entry.ts';
-import { bodySurvey, legAxes, leggings } from './books.ts';
+import { bodySurvey, leggings } from './books.ts';
 import { ALL_ROUND, LEGS, length, width } from './wants.ts';
 
 /** What is seen between the knee and the foot. */
@@ -12,7 +12,7 @@ export const CALF_AND_ANKLE: readonly Entry[] = [
     seen: 'Folds lie on one side of the leg only',
     roles: LEGS,
     often: 'seldom',
-    source: legAxes,
+    source: memory,
     causes: [
       {
         id: 'leg-axis',
@@ -21,7 +21,7 @@ export const CALF_AND_ANKLE: readonly Entry[] = [
         change: 'Lay a fold across the slack side of the pattern and spread the other by as much.',
         measured: 'The fold that clears it.',
         wants: [],
-        source: legAxes,
+        source: memory,
       },
     ],
   },

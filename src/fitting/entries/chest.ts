@@ -26,7 +26,7 @@ export const CHEST: readonly Entry[] = [
       },
       {
         id: 'narrow-all-round',
-        is: 'the body is too narrow all round',
+        is: 'it is cut too narrow all round',
         test: 'With the sides open, front and back edges draw away alike.',
         change: 'Let the side seams out, or cut the panels beside them wider.',
         measured: 'What gapes on one side, half of it for each edge.',
@@ -67,7 +67,7 @@ export const CHEST: readonly Entry[] = [
       },
       {
         id: 'small-bust',
-        is: 'the bust is small for the girth',
+        is: 'the pattern is drawn for a fuller bust',
         test: 'Slash the trial front across the bust and lap it: the wrinkles below are gone.',
         change: 'Lap the front pattern across the bust until it is smooth and easy.',
         measured: 'The overlap at the centre.',
@@ -151,7 +151,7 @@ export const CHEST: readonly Entry[] = [
       },
       {
         id: 'wide-all-round',
-        is: 'the body is too wide all round',
+        is: 'it is cut too wide all round',
         test: 'Pinch the side seams instead: front and back lie smooth alike.',
         change: 'Take in the straight side seams; leave curved back seams and darts alone.',
         measured: 'The pinch at one side seam.',

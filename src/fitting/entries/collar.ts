@@ -162,7 +162,7 @@ export const COLLAR: readonly Entry[] = [
         id: 'cut-flat',
         is: 'the collar has the shape of the neck edge',
         test: 'Lay the collar on the neck edge of the pattern: both curves are alike.',
-        change: 'Change the curve of the collar pattern at the back until it stands and turns over.',
+        change: 'Spread the collar pattern at the back until it stands and turns over.',
         measured: 'By trial in spare cloth.',
         wants: [],
         source: conover('volume 4, p. 53'),

@@ -1,4 +1,4 @@
-import { memory, practice } from '../../cloth/source.ts';
+import { memory } from '../../cloth/source.ts';
 import type { Entry } from '../entry.ts';
 import { watson } from './books.ts';
 import { ALL_ROUND, length, sewnIn, shorterElastic, step, width } from './wants.ts';
@@ -251,7 +251,7 @@ export const DETACHED_SLEEVE: readonly Entry[] = [
         change: 'Shift the band or the gathers of one until the difference does not show.',
         measured: 'By eye, from a few steps away.',
         wants: [],
-        source: practice,
+        source: watson('placing of sleeve patterns'),
       },
     ],
   },

@@ -112,7 +112,7 @@ export const FRONT_OPENING: readonly Entry[] = [
     causes: [
       {
         id: 'narrow-all-round',
-        is: 'the body is too narrow all round',
+        is: 'it is cut too narrow all round',
         test: 'Open both side seams: the centre lines come together.',
         change: 'Let the straight side seams out; leave curved back seams and darts alone.',
         measured: 'From centre line to centre line, half of it for each side.',
@@ -143,7 +143,7 @@ export const FRONT_OPENING: readonly Entry[] = [
     causes: [
       {
         id: 'short-stitch',
-        is: 'the stitch is too short or the thread too tight',
+        is: 'the stitch is too short',
         test: 'Clip a few stitches: the edge relaxes.',
         change: 'Sew the band again with a medium stitch.',
         measured: 'Nothing to measure.',
@@ -157,7 +157,7 @@ export const FRONT_OPENING: readonly Entry[] = [
         change: 'Open the band and put in a stay that was shrunk first, laid on easy.',
         measured: 'The paper less the band.',
         wants: [],
-        source: watson('finishing the bottom'),
+        source: memory,
       },
     ],
   },

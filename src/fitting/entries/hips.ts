@@ -58,6 +58,15 @@ export const HIPS: readonly Entry[] = [
     source: memory,
     causes: [
       {
+        id: 'short-front',
+        is: 'the front is too short at the centre',
+        test: 'Let the centre front drop at the shoulder: the seam hangs plumb.',
+        change: 'Lengthen the centre front above the waist, to nothing at the side.',
+        measured: 'The drop.',
+        wants: [],
+        source: memory,
+      },
+      {
         id: 'narrow-front',
         is: 'the front is too narrow below and the back too wide',
         test: 'Pin the back smaller and let the front out: the seam hangs plumb.',
@@ -65,15 +74,6 @@ export const HIPS: readonly Entry[] = [
         measured: 'From the plumb line to the seam.',
         // The seam moves back by what the front gains; the girth stays.
         wants: [width(FRONT, 'hem', 1), width(BACK, 'hem', -1)],
-        source: memory,
-      },
-      {
-        id: 'short-front',
-        is: 'the front is too short at the centre',
-        test: 'Let the centre front drop at the shoulder: the seam hangs plumb.',
-        change: 'Lengthen the centre front above the waist, to nothing at the side.',
-        measured: 'The drop.',
-        wants: [],
         source: memory,
       },
     ],

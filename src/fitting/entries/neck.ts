@@ -1,6 +1,6 @@
 import { memory, practice } from '../../cloth/source.ts';
 import type { Entry } from '../entry.ts';
-import { constructionLeaf, fittingDresses, watson } from './books.ts';
+import { fittingDresses, watson } from './books.ts';
 import { ALL_ROUND, BACK, length, width } from './wants.ts';
 
 /** What is seen at the neck edge. */
@@ -16,21 +16,21 @@ export const NECK: readonly Entry[] = [
     source: memory,
     causes: [
       {
+        id: 'long-neck-edge',
+        is: 'the front neck edge is longer than the body there',
+        test: 'Pin a dart from the neck edge towards the bust: it lies flat, and cloth and paper are equally long.',
+        change: 'Close a wedge at the neck edge of the pattern, to nothing at the bust dart or the shoulder.',
+        measured: 'The pinch, half of it for each side.',
+        limits: 'More than 12 mm (1/2 in) a side: draw the neck anew.',
+        wants: [],
+        source: memory,
+      },
+      {
         id: 'stretched',
         is: 'the neck edge was stretched in handling',
         test: 'Lay the pattern on the neck edge: the cloth is longer than the paper.',
         change: 'Draw the edge in to the length of the paper with a narrow stay tape, and press it.',
         measured: 'The cloth edge less the edge of the paper.',
-        wants: [],
-        source: constructionLeaf,
-      },
-      {
-        id: 'long-neck-edge',
-        is: 'the front neck edge is longer than the body there',
-        test: 'Pin a dart from the neck edge towards the bust: it lies flat, and the paper is as long as the cloth.',
-        change: 'Close a wedge at the neck edge of the pattern, to nothing at the bust dart or the shoulder.',
-        measured: 'The pinch, half of it for each side.',
-        limits: 'More than 12 mm (1/2 in) a side: draw the neck anew.',
         wants: [],
         source: memory,
       },
@@ -94,14 +94,14 @@ export const NECK: readonly Entry[] = [
     views: ['back'],
     seen: 'A fold lies across just below the back neck',
     roles: ['centre-back'],
-    asks: 'Pinch the fold away lengthwise: how much?',
+    asks: 'Pinch the fold away: how much?',
     often: 'now and then',
     source: memory,
     causes: [
       {
         id: 'long-back',
         is: 'the back is too long between neck and shoulder blades',
-        test: 'Pinch the fold crosswise: it is gone and nothing else pulls.',
+        test: 'Pinch the fold away: nothing is left of it and nothing else pulls.',
         change: 'Shorten the back above the shoulder blades.',
         measured: 'The whole pinch.',
         limits: 'At most 15 mm (5/8 in); beyond that the shoulders are to be drawn anew.',

@@ -47,6 +47,16 @@ export const SLEEVE_CAP: readonly Entry[] = [
     source: memory,
     causes: [
       {
+        id: 'high-cap',
+        is: 'the cap is too high for the armhole',
+        test: 'Pin a tuck across the cap: it lies smooth.',
+        change: 'Lower the cap by the tuck, and draw its seam anew to the length of the armhole.',
+        measured: 'All that the tuck takes.',
+        limits: 'The cap seam must not become shorter than the armhole.',
+        wants: [],
+        source: memory,
+      },
+      {
         id: 'no-support',
         is: 'nothing holds the cap up',
         test: 'Slip a folded strip of net under the cap: it stands.',
@@ -60,16 +70,6 @@ export const SLEEVE_CAP: readonly Entry[] = [
             step('Sew the strips to the armhole seam allowance over the caps', 'hand', 12),
           ),
         ],
-        source: memory,
-      },
-      {
-        id: 'high-cap',
-        is: 'the cap is too high for the armhole',
-        test: 'Pin a tuck across the cap: it lies smooth.',
-        change: 'Lower the cap by the tuck, and draw its seam anew to the length of the armhole.',
-        measured: 'All that the tuck takes.',
-        limits: 'The cap seam must not become shorter than the armhole.',
-        wants: [],
         source: memory,
       },
     ],

@@ -55,7 +55,7 @@ export const SLEEVE: readonly Entry[] = [
         change: 'Cut it again on the grain.',
         measured: 'From the thread to the middle at the wrist.',
         wants: [],
-        source: fittingDresses('part 10, armhole and sleeve'),
+        source: memory,
       },
     ],
   },

@@ -1,6 +1,5 @@
 import { memory, practice } from '../../cloth/source.ts';
 import type { Entry } from '../entry.ts';
-import { knitChapter } from './books.ts';
 import { ALL_ROUND, LEGS, length, width } from './wants.ts';
 
 /** What is seen between the thigh and the knee. */
@@ -124,7 +123,7 @@ export const THIGH_AND_KNEE: readonly Entry[] = [
         change: 'Take a cloth that recovers better.',
         measured: 'What stays of the stretch of a swatch, against its length.',
         wants: [],
-        source: knitChapter,
+        source: memory,
       },
       {
         id: 'wide-knee',
@@ -167,7 +166,7 @@ export const THIGH_AND_KNEE: readonly Entry[] = [
       {
         id: 'long-back',
         is: 'the back of the leg is too long there',
-        test: 'Pinch them crosswise at the back alone: the front stays smooth.',
+        test: 'Pinch them away at the back alone: the front stays smooth.',
         change: 'Lay a fold across the back of the leg pattern, to nothing in front.',
         measured: 'All that is pinched.',
         limits: 'At most 15 mm (5/8 in).',

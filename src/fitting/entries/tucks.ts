@@ -90,15 +90,6 @@ export const TUCKS: readonly Entry[] = [
     source: baldt('decoration, self-trimmings, part 4; seen as an excerpt'),
     causes: [
       {
-        id: 'deep-tucks',
-        is: 'the tucks are sewn deeper than they were marked',
-        test: 'Measure three tucks: they are deeper than the mark. Each takes twice its depth.',
-        change: 'Sew the tucks again to their marks.',
-        measured: 'Twice the surplus depth, times the number of tucks.',
-        wants: [],
-        source: baldt('decoration, self-trimmings, part 4; seen as an excerpt'),
-      },
-      {
         id: 'small-block',
         is: 'the block was cut without enough for the tucks',
         test: 'The tucks are as deep as their marks, and the front still falls short.',
@@ -106,6 +97,15 @@ export const TUCKS: readonly Entry[] = [
           'Cut the block wider: twice the depth times the number of tucks, added to the finished width.',
         measured: 'The drawing less the tucked front, on one side.',
         wants: [width(['centre-front'], 'chest', 1, 'at least')],
+        source: baldt('decoration, self-trimmings, part 4; seen as an excerpt'),
+      },
+      {
+        id: 'deep-tucks',
+        is: 'the tucks are sewn deeper than they were marked',
+        test: 'Measure three tucks: they are deeper than the mark. Each takes twice its depth.',
+        change: 'Sew the tucks again to their marks.',
+        measured: 'Twice the surplus depth, times the number of tucks.',
+        wants: [],
         source: baldt('decoration, self-trimmings, part 4; seen as an excerpt'),
       },
     ],

@@ -26,12 +26,12 @@ export const UPPER_BACK: readonly Entry[] = [
       },
       {
         id: 'low-armhole',
-        is: 'the armhole is too low and lifts the body with the arm',
+        is: 'the armhole is too low and lifts the garment with the arm',
         test: 'Raise the arms: the whole garment rises with them.',
         change: 'Raise the armhole, and the sleeve under the arm by as much.',
         measured: 'From the armhole to where it should run under the arm.',
         wants: [],
-        source: fittingDresses('part 10, armhole and sleeve'),
+        source: memory,
       },
     ],
   },
@@ -70,7 +70,7 @@ export const UPPER_BACK: readonly Entry[] = [
     causes: [
       {
         id: 'round-shoulders',
-        is: 'round shoulders draw the back up',
+        is: 'the shoulders are rounder than the pattern and draw the back up',
         test: 'Pin a strip under the trial back and slash it across between the side backs: it opens by itself.',
         change: 'Spread the back pattern across the shoulder blades by the gap.',
         measured: 'The gap on the strip, at the centre back.',
@@ -113,7 +113,7 @@ export const UPPER_BACK: readonly Entry[] = [
     causes: [
       {
         id: 'prominent-blade',
-        is: 'the shoulder blade stands out',
+        is: 'the back leaves too little room for the shoulder blade',
         test: 'Pin a wedge from the armhole to the blade: the edge lies close.',
         change: 'Turn the wedge into a shoulder dart, or ease it into the armhole.',
         measured: 'The wedge at the armhole.',

@@ -45,7 +45,7 @@ export const UPPER_SIDE: readonly Entry[] = [
       },
       {
         id: 'wide-all-round',
-        is: 'the body is too wide all round',
+        is: 'it is cut too wide all round',
         test: 'Pinch upright in front, at the side and behind: there is some of it everywhere.',
         change: 'Take in every upright seam a little.',
         measured: 'The pinch under one arm, shared among the seams of that side.',
@@ -76,7 +76,7 @@ export const UPPER_SIDE: readonly Entry[] = [
       },
       {
         id: 'too-wide',
-        is: 'the body is too wide under the arm',
+        is: 'it is cut too wide under the arm',
         test: 'With the pads right, pin the side seam deeper: the folds are gone.',
         change: 'Sew the side seams deeper under the arm.',
         measured: 'All that is pinned at one side seam.',
@@ -160,7 +160,7 @@ export const UPPER_SIDE: readonly Entry[] = [
     id: 'drawn-up-under-arm',
     place: 'upper side',
     views: ['side'],
-    seen: 'The body is drawn up under the arm',
+    seen: 'The side is drawn up under the arm',
     roles: ['sleeve'],
     often: 'now and then',
     source: baldt('placing the sleeve'),
@@ -168,7 +168,7 @@ export const UPPER_SIDE: readonly Entry[] = [
       {
         id: 'tight-underarm',
         is: 'the under part of the sleeve was sewn on tight',
-        test: 'Open the armhole seam under the arm: the body drops.',
+        test: 'Open the armhole seam under the arm: the side drops.',
         change: 'Hold the under part of the sleeve easy and sew it again.',
         measured: 'Nothing to measure.',
         wants: [],

@@ -70,8 +70,8 @@ export const WAIST: readonly Entry[] = [
       },
       {
         id: 'long-body',
-        is: 'the body is too long above the waist',
-        test: 'Pinch the fold: the body lies smooth and the waist sits where it should.',
+        is: 'it is cut too long above the waist',
+        test: 'Pinch the fold: it lies smooth and the waist sits where it should.',
         change:
           'Lay a fold in the pattern: the back 2 in (51 mm) above the waist, the front 2 in below the armhole.',
         measured: 'The whole pinch, front and back alike.',
@@ -95,7 +95,7 @@ export const WAIST: readonly Entry[] = [
     causes: [
       {
         id: 'short-body',
-        is: 'the body is too short above the waist',
+        is: 'it is cut too short above the waist',
         test: 'Tie a tape round the waist: the line lies above it all round.',
         change: 'Let the shoulder seams out, or cut front and back longer above the waist.',
         measured: 'From the line to the tape.',
