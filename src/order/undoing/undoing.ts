@@ -200,7 +200,6 @@ function extentOf(open: Open): Extent {
 function staysOf(out: readonly Out[]): readonly TrimStays[] {
   return out.flatMap(({ open: { sub, lines } }) =>
     (sub.join?.catches ?? []).flatMap(({ trim, basteTo }, i): readonly TrimStays[] => {
-      if (!lines.some(({ along }) => along.length > 0)) return [];
       const gone = (key: string): boolean =>
         sub.lines.every(
           (line, n) =>
