@@ -23,12 +23,21 @@ export interface Alike {
   readonly shorter: number;
   /** True where one of them may be eased in. */
   readonly eased: boolean;
+  /** Is it sewn on the left and again on the right? */
+  readonly twice: boolean;
+  /** The edges of each piece in it, with what each mm of them gives to the one side against the other. */
+  readonly edges: ReadonlyMap<
+    string,
+    readonly { readonly edge: string; readonly side: Side; readonly by: number }[]
+  >;
 }
 
 /** A garment looked up for its seams. */
 export interface Seams {
   readonly looked: Looked;
   readonly alike: readonly Alike[];
+  /** The same by piece. */
+  readonly of: ReadonlyMap<string, readonly Alike[]>;
   readonly edges: ReadonlyMap<string, Placed>;
 }
 
@@ -73,6 +82,8 @@ export function seamsOf(garment: Garment): Seams {
       longer: Math.max(0, longer - (first - second)),
       shorter: Math.max(0, shorter - (second - first)),
       eased: cap(one) || cap(to),
+      twice: timesOf(looked, one, to) === 2,
+      edges: edgesIn(looked, one, to),
     };
   };
   const stands = (ref: EdgeRef): boolean => {
@@ -89,31 +100,38 @@ export function seamsOf(garment: Garment): Seams {
     if (join.cover) found.push(pair([join.cover], isGathered(join.to) ? join.this : join.to));
     return found;
   });
-  return { looked, alike, edges };
+  const of = new Map<string, Alike[]>();
+  for (const seam of alike)
+    for (const piece of seam.edges.keys()) of.set(piece, [...(of.get(piece) ?? []), seam]);
+  return { looked, alike, of, edges };
 }
 
-/** By how much the one side of a seam outgrows the other, for each unknown of a way. */
+function edgesIn(looked: Looked, one: Chain, to: Chain): Alike['edges'] {
+  const found = new Map<string, { edge: string; side: Side; by: number }[]>();
+  for (const [chain, sign] of [
+    [one, 1],
+    [to, -1],
+  ] as const)
+    for (const ref of chain) {
+      const by = sign * (standsForBoth(looked, chain, ref) ? 2 : 1);
+      const its = { edge: ref.edge, side: ref.other ? ('right' as const) : ('left' as const), by };
+      found.set(ref.piece, [...(found.get(ref.piece) ?? []), its]);
+    }
+  return found;
+}
+
+/** By how much the one side of a seam outgrows the other, for a change of a piece that it has in hand. */
 function outgrows(
-  seams: Seams,
-  { one, to }: Alike,
+  alike: Alike,
   part: Taking,
-  way: WayOf,
-  side: Side,
-  grown: (part: Taking, change: Change, edges: readonly string[]) => ReadonlyMap<string, number>,
-): readonly { readonly unknown: string; readonly change: Change; readonly factor: number }[] {
-  const sum = (chain: Chain, edges: ReadonlyMap<string, number>): number =>
-    chain.reduce((all, ref) => {
-      if (ref.piece !== part.piece.id) return all;
-      const its: Side = side === 'both' ? (ref.other ? 'right' : 'left') : side;
-      if (!givesTo(way.alteration.side, its)) return all;
-      return all + (edges.get(ref.edge) ?? 0) * (standsForBoth(seams.looked, chain, ref) ? 2 : 1);
-    }, 0);
-  if (![...one, ...to].some((ref) => ref.piece === part.piece.id)) return [];
-  return [...way.unknowns].flatMap(([unknown, change]) => {
-    const edges = grown(part, change, way.alteration.edges);
-    const factor = sum(one, edges) - sum(to, edges);
-    return Math.abs(factor) > 1e-3 ? [{ unknown, change, factor }] : [];
-  });
+  edges: ReadonlyMap<string, number>,
+  way: Side = 'both',
+  side: Side = 'both',
+): number {
+  let sum = 0;
+  for (const one of alike.edges.get(part.piece.id) ?? [])
+    if (givesTo(way, side === 'both' ? one.side : side)) sum += (edges.get(one.edge) ?? 0) * one.by;
+  return sum;
 }
 
 /** Remembers how edges grow, for it is read off many times. */
@@ -140,20 +158,27 @@ export function couplings(
   grown: typeof growth,
 ): readonly Demand[] {
   return seams.alike.flatMap((alike): readonly Demand[] => {
-    const twice = sided && timesOf(seams.looked, alike.one, alike.to) === 2;
+    const twice = sided && alike.twice;
+    const here = [...alike.edges.keys()].flatMap((piece) => parts.get(piece) ?? []);
     return (twice ? (['left', 'right'] as const) : (['both'] as const)).flatMap((side) => {
-      const terms = [...parts.values()].flatMap((part) =>
+      const terms = here.flatMap((part) =>
         (ways.get(part.piece.id) ?? []).flatMap((way) =>
-          outgrows(seams, alike, part, way, side, grown).map(({ unknown, factor }) => ({
-            unknown,
-            factor,
-            piece: part.piece.id,
-            most: Math.max(
-              ...[way.way.bounds.get(unknown)].flatMap((its) =>
-                its ? [Math.abs(its.least), its.most] : [0],
+          [...way.unknowns]
+            .flatMap(([unknown, change]) => {
+              const { side: its, edges } = way.alteration;
+              const factor = outgrows(alike, part, grown(part, change, edges), its, side);
+              return Math.abs(factor) > 1e-3 ? [{ unknown, factor }] : [];
+            })
+            .map(({ unknown, factor }) => ({
+              unknown,
+              factor,
+              piece: part.piece.id,
+              most: Math.max(
+                ...[way.way.bounds.get(unknown)].flatMap((its) =>
+                  its ? [Math.abs(its.least), its.most] : [0],
+                ),
               ),
-            ),
-          })),
+            })),
         ),
       );
       // Where all changes together cannot break it, it need not be asked for.
@@ -198,25 +223,22 @@ function answer(seams: Seams, part: Taking, ref: EdgeRef, asked: Change): Change
 export function drawnAlong(
   seams: Seams,
   part: Taking,
-  whole: WayOf,
   known: (piece: string) => Taking | undefined,
   grown: typeof growth,
 ): readonly { readonly piece: string; readonly change: Change }[] {
-  return seams.alike.flatMap((alike) =>
-    outgrows(seams, alike, part, whole, 'both', grown).flatMap(({ change, factor }) => {
-      if (Math.abs(factor) < DRAWS) return [];
-      const own = [...alike.one, ...alike.to].some(
-        (ref) => ref.piece === part.piece.id && grownAt(ref, part, change, grown) >= DRAWS,
-      );
-      if (!own) return [];
-      return [...alike.one, ...alike.to].flatMap((ref) => {
+  const found: { piece: string; change: Change }[] = [];
+  for (const change of changesOf(part)) {
+    const edges = grown(part, change, []);
+    for (const alike of seams.of.get(part.piece.id) ?? []) {
+      if (Math.abs(outgrows(alike, part, edges)) < DRAWS) continue;
+      const own = alike.edges.get(part.piece.id) ?? [];
+      if (!own.some(({ edge }) => Math.abs(edges.get(edge) ?? 0) >= DRAWS)) continue;
+      for (const ref of [...alike.one, ...alike.to]) {
         const other = known(ref.piece);
         const its = other && answer(seams, other, ref, change);
-        return its ? [{ piece: ref.piece, change: its }] : [];
-      });
-    }),
-  );
+        if (its) found.push({ piece: ref.piece, change: its });
+      }
+    }
+  }
+  return found;
 }
-
-const grownAt = (ref: EdgeRef, part: Taking, change: Change, grown: typeof growth): number =>
-  Math.abs(grown(part, change, []).get(ref.edge) ?? 0);

@@ -12,12 +12,11 @@ import type { Amount, Cure, Cures, PieceChange } from './cure-types.ts';
 import { whyNot } from './cure-why.ts';
 import { sayAmounts } from './cure-words.ts';
 import type { Level, Role } from './entry.ts';
+import { fitted } from './fitted.ts';
 import { leastWork } from './least-work.ts';
-import { levelsOf } from './levels.ts';
 import type { Observation } from './observation.ts';
 import type { Puzzle, Solution } from './puzzle.ts';
 import { type PuzzleOf, puzzleOf } from './puzzle-of.ts';
-import { rolesOf } from './roles.ts';
 
 /** Where things stand when a cure is looked for. */
 export interface CureAt {
@@ -58,9 +57,9 @@ export function cure(
   if (!garment) return { unmet: [], left: [] };
   const prepared = prepareUndoing(outfit, running);
   const standing = { ...at, done: new Set(at.done) };
-  const built = puzzleOf(outfit, garment, observations, (some) => undoingMinutes(prepared, some, standing));
+  const built = puzzleOf(garment, observations, (some) => undoingMinutes(prepared, some, standing));
   const solved = leastWork(byKind(built));
-  const roles = rolesOf(garment);
+  const { roles, levels } = fitted(garment);
   const marking: Marking =
     at.marking ?? (outfit.units === 'in' ? { unit: 'in', per: 16 } : { unit: 'mm', step: 1 });
   const room: Room = {
@@ -70,7 +69,7 @@ export function cure(
     built,
     observations,
     roles,
-    levels: levelsOf(garment, roles),
+    levels,
     marking,
     at: standing,
   };

@@ -1,9 +1,8 @@
 import type { Garment, Join } from '../outfit/outfit.ts';
 import { CHECKS, ENTRIES } from './entries/all.ts';
 import type { Entry, Place, ReferenceCheck, Role, View, Want } from './entry.ts';
-import { levelsOf } from './levels.ts';
+import { fitted } from './fitted.ts';
 import { LIES_OVER } from './places.ts';
-import { rolesOf } from './roles.ts';
 
 const TURN: Readonly<Record<Entry['often'], number>> = { often: 0, 'now and then': 1, seldom: 2 };
 
@@ -41,8 +40,7 @@ function having(garment: Garment, needs: Entry['needs']): ReadonlySet<string> | 
 
 /** Everything that can be seen on a garment, what turns up often first. */
 function fitting(garment: Garment): readonly Entry[] {
-  const roles = rolesOf(garment);
-  const levels = levelsOf(garment, roles);
+  const { roles, levels } = fitted(garment);
   const of = (wanted: readonly Role[]): readonly string[] =>
     [...roles].flatMap(([piece, role]) => (wanted.includes(role) ? [piece] : []));
   /** Does the garment reach where this asks for a change? */
@@ -84,6 +82,6 @@ export function entriesFor(garment: Garment, place?: Place, view?: View): readon
 
 /** The checks that come before all else for this garment, most basic first. */
 export function checksFor(garment: Garment): readonly ReferenceCheck[] {
-  const here = new Set(rolesOf(garment).values());
+  const here = new Set(fitted(garment).roles.values());
   return CHECKS.filter(({ roles }) => roles.length === 0 || roles.some((role) => here.has(role)));
 }

@@ -3,7 +3,7 @@ import { practice } from '../cloth/source.ts';
 import { inches, type Length } from '../length/length.ts';
 import type { Misfit } from '../order/undoing/late.ts';
 import type { Alteration } from '../order/undoing/undoing-types.ts';
-import type { Garment, Outfit } from '../outfit/outfit.ts';
+import type { Garment } from '../outfit/outfit.ts';
 import type { Entry } from './entry.ts';
 import { entriesFor } from './here.ts';
 import { cheapest } from './least-work.ts';
@@ -37,12 +37,11 @@ const found = new WeakMap<Garment, ReadonlyMap<string, readonly Alteration[]>>()
  * @param tried how many try-ons there were
  */
 export function likelyMisfits(
-  outfit: Outfit,
   garment: Garment,
   seen: readonly { readonly garment: string; readonly entry: string }[],
   tried: number,
 ): readonly Misfit[] {
-  const known = found.get(garment) ?? alterationsOf(outfit, garment);
+  const known = found.get(garment) ?? alterationsOf(garment);
   found.set(garment, known);
   const weight = GUESS_COUNTS_AS.value;
   return entriesFor(garment).flatMap((entry): readonly Misfit[] => {
@@ -57,7 +56,7 @@ export function likelyMisfits(
 }
 
 /** For each entry, the fewest pieces that put its likeliest cause right; moved at their seams where that is enough. */
-function alterationsOf(outfit: Outfit, garment: Garment): ReadonlyMap<string, readonly Alteration[]> {
+function alterationsOf(garment: Garment): ReadonlyMap<string, readonly Alteration[]> {
   const all = new Map<string, readonly Alteration[]>();
   const known = new Map<string, readonly Alteration[] | undefined>();
   for (const entry of entriesFor(garment)) {
@@ -65,7 +64,7 @@ function alterationsOf(outfit: Outfit, garment: Garment): ReadonlyMap<string, re
       if (cause.wants.length === 0 || cause.wants.some(({ kind }) => kind === 'add')) continue;
       // Many things that are seen come from the same want.
       const key = JSON.stringify(cause.wants);
-      const its = known.has(key) ? known.get(key) : fewest(outfit, garment, entry.id, cause.id);
+      const its = known.has(key) ? known.get(key) : fewest(garment, entry.id, cause.id);
       known.set(key, its);
       if (!its) continue;
       all.set(entry.id, its);
@@ -75,17 +74,12 @@ function alterationsOf(outfit: Outfit, garment: Garment): ReadonlyMap<string, re
   return all;
 }
 
-function fewest(
-  outfit: Outfit,
-  garment: Garment,
-  entry: string,
-  cause: string,
-): readonly Alteration[] | undefined {
+function fewest(garment: Garment, entry: string, cause: string): readonly Alteration[] | undefined {
   const amount = USUAL_MISFIT.value;
   const seen = { id: entry, garment: garment.id, entry, side: 'both', amount, sure: cause, out: [] } as const;
   const costs = (some: readonly Alteration[]): number =>
     some.reduce((sum, { how }) => sum + (how === 'anew' ? 2 : 1), 0);
-  const { puzzle, ways } = puzzleOf(outfit, garment, [seen], costs);
+  const { puzzle, ways } = puzzleOf(garment, [seen], costs);
   const best = puzzle.seen.length > 0 ? cheapest(puzzle) : undefined;
   const alterations = best?.ways.flatMap((way) => ways.get(way)?.alteration ?? []);
   return alterations && alterations.length > 0 ? alterations : undefined;

@@ -8,9 +8,19 @@ export function facing(join: Join): readonly (readonly [Chain[number], Chain[num
   return one.flatMap((a, i) => to.flatMap((b, k) => (!even || i === k ? [[a, b] as const] : [])));
 }
 
+/** Names of edges in their words; there are few of them, and they are asked for again and again. */
+const split = new Map<string, readonly string[]>();
+
 /** Is that the name of an edge, alone or with words before or after it: `front-inseam`, `cap-back`? */
-export const isCalled = (edge: string, ...names: readonly string[]): boolean =>
-  names.some((name) => edge.split('-').includes(name));
+export function isCalled(edge: string, ...names: readonly string[]): boolean {
+  let words = split.get(edge);
+  if (!words) {
+    words = edge.split('-');
+    split.set(edge, words);
+  }
+  for (const name of names) if (words.includes(name)) return true;
+  return false;
+}
 
 /** Has the piece an edge of such a name? */
 export const hasEdge = (piece: Piece, ...names: readonly string[]): boolean =>

@@ -1,14 +1,13 @@
 import type { Alteration } from '../order/undoing/undoing-types.ts';
-import type { Garment, Outfit } from '../outfit/outfit.ts';
+import type { Garment } from '../outfit/outfit.ts';
 import { type Asked, type Asking, causesLeft, type Explaining, explaining, type Unfit } from './asked.ts';
-import { couplings, drawnAlong, remembered, seamsOf } from './couplings.ts';
+import { couplings, drawnAlong } from './couplings.ts';
 import type { Cures } from './cure-types.ts';
 import { entryCalled } from './entries/all.ts';
 import type { Cause, Entry, Level } from './entry.ts';
-import { levelsOf } from './levels.ts';
+import { fitted } from './fitted.ts';
 import type { Observation } from './observation.ts';
 import type { Demand, Puzzle } from './puzzle.ts';
-import { rolesOf } from './roles.ts';
 import type { Change, Taking } from './taking-part.ts';
 import { givesTo, type Side, type WayOf, waysOf } from './ways.ts';
 
@@ -49,13 +48,11 @@ function whyLeft(entry: Entry, causes: readonly Cause[], unfit: readonly Unfit[]
 
 /** A fitting of a garment as a puzzle of numbers. `cost` says how many minutes some alterations cost together. */
 export function puzzleOf(
-  _outfit: Outfit,
   garment: Garment,
   observations: readonly Observation[],
   cost: (alterations: readonly Alteration[]) => number,
 ): PuzzleOf {
-  const roles = rolesOf(garment);
-  const levels = levelsOf(garment, roles);
+  const { roles, levels, seams, grown } = fitted(garment);
   const here = observations.filter((one) => one.garment === garment.id);
   const left: { observation: string; why: string }[] = [];
   const parts = new Map<string, Taking>();
@@ -113,17 +110,13 @@ export function puzzleOf(
     for (const { asked } of explanations)
       for (const { terms } of asked) for (const { piece, change } of terms) take(piece, change);
 
-  const seams = seamsOf(garment);
-  const grown = remembered();
-  for (let more = parts.size > 0; more; ) {
-    more = false;
-    for (const part of [...parts.values()]) {
-      const [whole] = waysOf(garment, part, false);
-      if (!whole) continue;
-      for (const { piece, change } of drawnAlong(seams, part, whole, known, grown)) {
-        if (take(piece, change)) more = true;
-      }
-    }
+  // What follows a piece that changes may draw others along in its turn.
+  const looking = new Set(parts.keys());
+  for (const id of looking) {
+    looking.delete(id);
+    const part = parts.get(id);
+    for (const { piece, change } of part ? drawnAlong(seams, part, known, grown) : [])
+      if (take(piece, change)) looking.add(piece);
   }
 
   const sided = seen.some(({ of }) => of.side !== 'both');

@@ -58,6 +58,17 @@ const middle = (edges: readonly Placed[]): number =>
 
 /** The sides of a piece; none where it has not just one run of edges going up and one going down. */
 export function sidesOf(outline: Outline): Sides | undefined {
+  const known = found.get(outline);
+  if (known) return known.sides;
+  const sides = readSides(outline);
+  found.set(outline, { sides });
+  return sides;
+}
+
+/** An outline never changes, so its sides are read once. */
+const found = new WeakMap<Outline, { readonly sides: Sides | undefined }>();
+
+function readSides(outline: Outline): Sides | undefined {
   const edges = placed(outline);
   const way = (one: Placed): -1 | 0 | 1 => (upright(one) ? (one.to.y > one.from.y ? 1 : -1) : 0);
   const ways = edges.map(way);

@@ -67,6 +67,7 @@ export function waysOf(garment: Garment, one: Taking, sided: boolean): readonly 
   const { piece } = one;
   const changes = changesOf(one);
   const sides: readonly Side[] = sided && piece.cut === 'pair' ? ['both', 'left', 'right'] : ['both'];
+  const recuts = new Map(changes.map((change) => [change, recut(one, change)]));
   const remain = Math.max(0, toMm(nm(piece.allowance - MUST_REMAIN.value)));
   const make = (
     how: Alteration['how'],
@@ -86,11 +87,11 @@ export function waysOf(garment: Garment, one: Taking, sided: boolean): readonly 
     };
   };
   return sides.flatMap((side) => [
-    make('anew', [], side, (change) => recut(one, change)),
+    make('anew', [], side, (change) => recuts.get(change)),
     ...(one.widths.size > 0 ? sideEdges(garment, one) : []).map((edges) =>
       make('edges', edges, side, (change) => {
         if (change.kind === 'length') return undefined;
-        const { least } = recut(one, change);
+        const { least = 0 } = recuts.get(change) ?? {};
         return { least: Math.max(least, -toMm(MOST_TAKEN_IN.value)), most: remain };
       }),
     ),

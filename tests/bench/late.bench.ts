@@ -19,7 +19,7 @@ for (const name of ['harbour-clockmaker', 'glasshouse-astronomer', 'plain-shirt'
   if (!running.ok) throw new Error(running.error.say);
   const { sequence } = running.value;
   const begin = performance.now();
-  const misfits = outfit.garments.flatMap((garment) => likelyMisfits(outfit, garment, [], 0));
+  const misfits = outfit.garments.flatMap((garment) => likelyMisfits(garment, [], 0));
   const listed = performance.now() - begin;
   const curve = () => costOfFindingLate(prepareUndoing(outfit, running.value), misfits).points;
   const start = performance.now();

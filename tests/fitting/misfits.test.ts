@@ -12,7 +12,7 @@ describe('what may turn out not to fit', () => {
       for (const garment of demo(name).garments) {
         const pieces = new Set(garment.pieces.map(({ id }) => id));
         const entries = new Set(entriesFor(garment).map(({ id }) => `${garment.id}/${id}`));
-        const misfits = likelyMisfits(demo(name), garment, [], 0);
+        const misfits = likelyMisfits(garment, [], 0);
         expect(new Set(misfits.map(({ id }) => id)).size).toBe(misfits.length);
         for (const { id, alterations } of misfits) {
           expect(entries.has(id), id).toBe(true);
@@ -25,8 +25,7 @@ describe('what may turn out not to fit', () => {
   it('is guessed until there are try-ons, then drawn towards what the maker saw', () => {
     const chance = (times: number, tried: number): number => {
       const seen = Array.from({ length: times }, () => ({ garment: 'shirt', entry: 'frill-too-far-in' }));
-      return likelyMisfits(outfit, shirt, seen, tried).find(({ id }) => id === 'shirt/frill-too-far-in')!
-        .chance;
+      return likelyMisfits(shirt, seen, tried).find(({ id }) => id === 'shirt/frill-too-far-in')!.chance;
     };
     const guess = chance(0, 0);
     expect(Object.values(GUESSED_CHANCE.value)).toContain(guess);
@@ -38,11 +37,11 @@ describe('what may turn out not to fit', () => {
 
   it('does not count what was seen on another garment', () => {
     const elsewhere = [{ garment: 'hose', entry: 'frill-too-far-in' }];
-    expect(likelyMisfits(outfit, shirt, elsewhere, 5)).toEqual(likelyMisfits(outfit, shirt, [], 5));
+    expect(likelyMisfits(shirt, elsewhere, 5)).toEqual(likelyMisfits(shirt, [], 5));
   });
 
   it('alters the centre front where the frill lies too far in', () => {
-    const frill = likelyMisfits(outfit, shirt, [], 0).find(({ id }) => id === 'shirt/frill-too-far-in')!;
+    const frill = likelyMisfits(shirt, [], 0).find(({ id }) => id === 'shirt/frill-too-far-in')!;
     expect(frill.alterations.map(({ piece, how }) => `${piece} ${how}`)).toEqual(['centre-front anew']);
   });
 });
