@@ -8,10 +8,12 @@ const RULE = 'undo, then do again';
 /** What stitches are cut with. */
 export const RIPPER = 'seam ripper';
 
-const undoes = /^(unpick|open|cut-anew|lines-anew)-/;
-
 /** True for a step that takes something back or cuts it anew. */
-export const isUndo = (step: Pick<Step, 'action'>): boolean => undoes.test(step.action);
+export const isUndo = ({ action }: Pick<Step, 'action'>): boolean =>
+  /^(unpick|open|cut-anew|lines-anew)-/.test(action);
+
+/** True for a step that takes stitches out. */
+export const isUnpicking = ({ action }: Pick<Step, 'action'>): boolean => /^(unpick|open)-/.test(action);
 
 /** What work taken back adds to the steps of a garment. */
 export interface Reworked {
@@ -46,13 +48,16 @@ export function reworked(made: Made, reworks: readonly Rework[], done: ReadonlyS
       });
     steps.forEach((step, i) => {
       const next = steps[i + 1];
-      if (next) put(step, next, sayNext(step, next), isOut(step) && isOut(next));
+      if (next) put(step, next, sayNext(step, next), isUnpicking(step) && isUnpicking(next));
     });
     for (const step of steps) {
-      const marks = step.action.startsWith('lines-anew') || step.action.startsWith('cut-anew');
       for (const other of own.values()) {
         if (!redone.has(other.id) && done.has(other.id)) continue;
-        if (marks && other.of.id !== step.of.id && other.pieces.some((piece) => step.pieces.includes(piece)))
+        if (
+          !isUnpicking(step) &&
+          other.of.id !== step.of.id &&
+          other.pieces.some((piece) => step.pieces.includes(piece))
+        )
           put(
             step,
             other,
@@ -60,7 +65,7 @@ export function reworked(made: Made, reworks: readonly Rework[], done: ReadonlyS
               ? 'it is cut anew before anything is done to it'
               : 'its lines are marked before anything is done to it',
           );
-        else if (!marks && redone.has(other.id) && other.of.id === step.of.id)
+        else if (isUnpicking(step) && redone.has(other.id) && other.of.id === step.of.id)
           put(step, other, 'it is opened before it is sewn again');
       }
     }
@@ -69,12 +74,10 @@ export function reworked(made: Made, reworks: readonly Rework[], done: ReadonlyS
   return { steps: found, constraints };
 }
 
-const isOut = (step: Step): boolean => /^(unpick|open)-/.test(step.action);
-
 const sayNext = (step: Step, next: Step): string =>
-  isOut(next)
+  isUnpicking(next)
     ? 'what was sewn last comes out first'
-    : isOut(step)
+    : isUnpicking(step)
       ? 'the old piece is out before the new one is cut, so that it can be laid under it'
       : 'a piece is cut before its lines are marked';
 
@@ -101,11 +104,9 @@ export function doneAgain(
 
 /** The card of an undoing; none where its garment or pieces are no longer there. */
 function stepFor(made: Made, rework: string, undo: UndoStep): Step | undefined {
-  const { pieces, subjects } = { pieces: made.looked.pieces, subjects: made.subjects };
-  if (undo.garment !== made.garment.id || !subjects.has(undo.of.id)) return undefined;
-  const there = undo.pieces.filter((piece) => pieces.has(piece));
-  const [first] = there;
-  if (first === undefined) return undefined;
+  if (undo.garment !== made.garment.id || !made.subjects.has(undo.of.id)) return undefined;
+  const there = undo.pieces.filter((piece) => made.looked.pieces.has(piece));
+  if (there.length === 0) return undefined;
   return {
     id: undoId(rework, undo),
     garment: undo.garment,

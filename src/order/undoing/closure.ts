@@ -2,7 +2,7 @@ import type { EdgeRef } from '../../outfit/outfit.ts';
 import { kindOf } from '../kinds.ts';
 import type { Step } from '../step.ts';
 import { liftWhatLiesOver, openAtCrossings } from './lying-over.ts';
-import type { Prepared, Room, Spot, Sub } from './prepare.ts';
+import type { Prepared, Room, Spot, Sub } from './prepared.ts';
 import { and, BOTH, LEFT, RIGHT, type Sides, shared, sidesNamed } from './sides.ts';
 import { overlaps, type Span } from './spans.ts';
 import type { Alteration, Forced } from './undoing-types.ts';

@@ -1,7 +1,7 @@
 import type { Step } from '../step.ts';
 import type { Open } from './closure.ts';
 import { OPENED_AT_A_CROSSING } from './paces.ts';
-import type { Over, Sub } from './prepare.ts';
+import type { Over, Sub } from './prepared.ts';
 import { shared } from './sides.ts';
 import { around, covered, overlaps } from './spans.ts';
 

@@ -2,8 +2,8 @@ import { cuttingOf } from '../expand/garment.ts';
 import type { Step } from '../step.ts';
 import type { Altered, Closure, Open } from './closure.ts';
 import { AGAIN_AT_LEAST, CUT_ANEW, LINES_ANEW } from './paces.ts';
-import type { Prepared, Room, Sub } from './prepare.ts';
-import { BOTH, countOf, type Sides } from './sides.ts';
+import type { Prepared, Room, Sub } from './prepared.ts';
+import { and, countOf, type Sides } from './sides.ts';
 import { covered } from './spans.ts';
 import { type Now, ownPace, shareOf, unpicking } from './unpicking.ts';
 
@@ -157,7 +157,7 @@ const each = (room: Room, pieces: readonly (readonly [string, Altered])[]): numb
 
 /** The sides on which anything is altered. */
 export const sidesOf = ({ anew, edges }: Altered): Sides =>
-  [...edges.values()].reduce<Sides>((all, sides) => (all | sides) as Sides, anew);
+  [...edges.values()].reduce<Sides>((all, sides) => and(all, sides), anew);
 
 /** Try-ons that looked at what is opened or altered. */
 function* triedAgain(
@@ -188,14 +188,3 @@ function* triedAgain(
     }
   }
 }
-
-/** True where it is opened on the one side only. */
-export const oneSided = (open: Open): Sides => {
-  if (open.lines.length === 0) return open.sub.times === 2 ? open.sides : BOTH;
-  return open.sub.lines.reduce<Sides>((all, line, n) => {
-    const opened = open.lines[n];
-    const any =
-      opened !== undefined && (opened.along.length > 0 || opened.crossed.length > 0 || opened.cover);
-    return any ? ((all | line.sides) as Sides) : all;
-  }, 0);
-};

@@ -14,7 +14,8 @@ import { readoutOf } from '../card/readout.ts';
 import { subjectOf } from '../card/subject.ts';
 import type { Running } from '../running-types.ts';
 import type { Step } from '../step.ts';
-import { type Prepared, prepareUndoing } from './prepare.ts';
+import { prepareUndoing } from './prepare.ts';
+import type { Prepared } from './prepared.ts';
 import { and, BOTH, countOf, LEFT, RIGHT, type Sides, sidesNamed } from './sides.ts';
 import type { Undoing } from './undoing-types.ts';
 

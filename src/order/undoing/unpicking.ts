@@ -1,7 +1,7 @@
 import type { Step, StepId } from '../step.ts';
 import { concerns, type Open } from './closure.ts';
 import { OPENED_AT_LEAST, TAKEN_OUT, UNPICKED_IN_A_MINUTE } from './paces.ts';
-import type { Prepared, Sub } from './prepare.ts';
+import type { Prepared, Sub } from './prepared.ts';
 import { countOf } from './sides.ts';
 import { covered } from './spans.ts';
 

@@ -1,6 +1,6 @@
 import { lower } from '../../outfit/lower.ts';
 import type { Step } from '../step.ts';
-import type { Sub } from './prepare.ts';
+import type { Sub } from './prepared.ts';
 
 /** Why a piece under a hand that slit or trimmed has to be cut anew. */
 export function whyForced({ join, work }: Sub, final: Step): string {

@@ -1,10 +1,11 @@
 import { edgeWords, listWords } from '../../outfit/edge-words.ts';
 import { lower } from '../../outfit/lower.ts';
 import type { Open } from './closure.ts';
-import type { Room } from './prepare.ts';
-import { oneSided, type Redone, type Renewed } from './reckon.ts';
+import { kindOfOpening, sidesOpened } from './opened.ts';
+import type { Room } from './prepared.ts';
+import type { Redone, Renewed } from './reckon.ts';
 import { and, BOTH, onOneSide, type Sides } from './sides.ts';
-import { covered, overlaps } from './spans.ts';
+import { overlaps } from './spans.ts';
 
 const nameOf = (room: Room, piece: string): string => lower(room.looked.pieces.get(piece)?.name ?? piece);
 
@@ -27,16 +28,6 @@ function along(open: Open): string {
   );
 }
 
-/** How far something is opened. */
-export function kindOfOpening(open: Open): 'whole' | 'along' | 'crossing' | 'cover' {
-  const { lines } = open;
-  if (lines.length === 0) return 'whole';
-  const opened = lines.filter((line) => line.along.length > 0 || line.crossed.length > 0 || line.cover);
-  if (opened.every((line) => covered(line.along) === 1)) return 'whole';
-  if (opened.some((line) => line.along.length > 0)) return 'along';
-  return opened.some((line) => line.crossed.length > 0) ? 'crossing' : 'cover';
-}
-
 /** `where it crosses the side seam`; empty where it does not, or is open as far as there anyway. */
 function crossing(open: Open): string {
   const apart = open.lines.some(({ along: spans, crossed }) =>
@@ -51,7 +42,7 @@ function crossing(open: Open): string {
 
 /** How much is opened, after the name of it: ` along the centre front`. */
 function reach(open: Open): string {
-  const side = open.sub.times === 2 ? onOneSide(oneSided(open)) : '';
+  const side = open.sub.times === 2 ? onOneSide(sidesOpened(open)) : '';
   switch (kindOfOpening(open)) {
     case 'whole':
       return side;
@@ -90,10 +81,10 @@ export function sayOnly(
     return `only ${listWords(names)}`;
   }
   if (!open) return 'only where its seam is opened';
-  if (open.lines.length === 0) return `only${onOneSide(oneSided(open))}`;
-  const far = kindOfOpening(open) === 'cover' ? onOneSide(oneSided(open)) : reach(open);
+  if (open.lines.length === 0) return `only${onOneSide(sidesOpened(open))}`;
+  const far = kindOfOpening(open) === 'cover' ? onOneSide(sidesOpened(open)) : reach(open);
   const trim = /^baste-trim/.test(step.action) && kindOfOpening(open) === 'whole';
-  return `only${trim || far === '' ? ` along ${along(open)}${onOneSide(oneSided(open))}` : far}`;
+  return `only${trim || far === '' ? ` along ${along(open)}${onOneSide(sidesOpened(open))}` : far}`;
 }
 
 /** A left and a right in one word, where the name is one that takes an s. */
