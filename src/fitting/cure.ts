@@ -13,6 +13,7 @@ import { whyNot } from './cure-why.ts';
 import { sayAmounts } from './cure-words.ts';
 import type { Level, Role } from './entry.ts';
 import { fitted } from './fitted.ts';
+import { gathersAfter } from './gathers-after.ts';
 import { leastWork } from './least-work.ts';
 import type { Observation } from './observation.ts';
 import type { Puzzle, Solution } from './puzzle.ts';
@@ -44,7 +45,7 @@ interface Room {
 
 /**
  * What can be done about all that was seen in a garment: the cure that loses the fewest minutes, given what is done by
- * now, and the cheapest of another kind; what cannot be met and what was not reckoned with, and why.
+ * now (less likely causes count some more), and the cheapest of another kind; what cannot be met and what was not reckoned with, and why.
  */
 export function cure(
   outfit: Outfit,
@@ -130,7 +131,7 @@ function cureOf(room: Room, solution: Solution): Cure {
     adds,
     taken,
     undoing: undone,
-    minutes: Math.round(solution.minutes * 10) / 10,
+    minutes: Math.round((solution.minutes - built.doubt(solution.causes)) * 10) / 10,
     after: afterwards(room, settled, adds),
   };
 }
@@ -180,5 +181,8 @@ function afterwards({ outfit, garment }: Room, changes: readonly PieceChange[], 
     }),
     works: [...garment.works, ...adds.map(({ work }) => work)],
   };
-  return { ...outfit, garments: outfit.garments.map((one) => (one === garment ? changed : one)) };
+  return {
+    ...outfit,
+    garments: outfit.garments.map((one) => (one === garment ? gathersAfter(garment, changed) : one)),
+  };
 }

@@ -4,6 +4,8 @@ import type { Level } from '../../src/fitting/entry.ts';
 import { gathersAfter } from '../../src/fitting/gathers-after.ts';
 import { inches, type Length } from '../../src/length/length.ts';
 import type { Garment } from '../../src/outfit/outfit.ts';
+import { demo } from '../outfit/demo-files.ts';
+import { cureAfter, saw } from './at-a-try-on.ts';
 import { demoGarment } from './demo-garments.ts';
 
 const fullness = (garment: Garment): Record<string, number> =>
@@ -33,5 +35,21 @@ describe('gathers after a change', () => {
     };
     // 23 3/4 in on 10 in instead of on 9 1/2 in.
     expect(fullness(gathersAfter(garment, wider))).toEqual({ 'upper-gathers': 1.5, 'lower-gathers': 2.375 });
+  });
+});
+
+describe('gathers after a cure', () => {
+  it('are drawn up to the longer cuff, and the description says so', () => {
+    const outfit = demo('harbour-clockmaker');
+    const { cures } = cureAfter(outfit, 'sleeves', 'sleeves/cuff-seam/press', [
+      saw('sleeves', 'cuff-tight', inches(1, 2)),
+    ]);
+    const after = cures.best?.after.garments.find(({ id }) => id === 'sleeves');
+    const [was, is] = [demoGarment('harbour-clockmaker', 'sleeves').garment, after].map(
+      (one) => one && fullness(one)['lower-gathers'],
+    );
+    expect(cures.best?.changes.map(({ piece }) => piece)).toContain('cuff-outer');
+    expect(is).toBeLessThan(was ?? 0);
+    expect(is).toBeCloseTo(2.375, 3);
   });
 });
