@@ -12,6 +12,12 @@ import { apart, type Change, type Taking } from './taking-part.ts';
 /** What is seen is met when it is right to this much; and a change smaller than this cannot be marked and sewn. */
 export const AS_GOOD_AS: Sourced<Length> = { value: inches(1, 8), source: practice };
 
+/**
+ * A cause is taken instead of the next likelier one only where that saves more than this.
+ * @unit minutes
+ */
+export const LESS_LIKELY: Sourced<number> = { value: 60, source: practice };
+
 /** A sum of changes of pieces that is asked for, before it is known in which ways they change. */
 export interface Asked {
   readonly terms: readonly { readonly piece: string; readonly change: Change; readonly factor: number }[];
@@ -23,6 +29,7 @@ export interface Asked {
 export interface Explaining {
   readonly cause: string;
   readonly asked: readonly Asked[];
+  /** Minutes of what is sewn in besides. */
   readonly minutes: number;
 }
 

@@ -36,7 +36,7 @@ export interface Cure {
   /** What each thing seen is taken to come from. */
   readonly taken: readonly { readonly observation: string; readonly cause: string }[];
   readonly undoing: Undoing;
-  /** Undoing, doing again, and what is added. */
+  /** Undoing, doing again, and what is added: work only, however likely its causes are. */
   readonly minutes: number;
   /** The outfit with the changed outlines and what is added. A change to one side of a pair leaves the outline alone. */
   readonly after: Outfit;

@@ -1,13 +1,21 @@
 import type { Alteration } from '../order/undoing/undoing-types.ts';
 import type { Garment } from '../outfit/outfit.ts';
-import { type Asked, type Asking, causesLeft, type Explaining, explaining, type Unfit } from './asked.ts';
+import {
+  type Asked,
+  type Asking,
+  causesLeft,
+  type Explaining,
+  explaining,
+  LESS_LIKELY,
+  type Unfit,
+} from './asked.ts';
 import { couplings, drawnAlong } from './couplings.ts';
 import type { Cures } from './cure-types.ts';
 import { entryCalled } from './entries/all.ts';
 import type { Cause, Entry, Level } from './entry.ts';
 import { fitted } from './fitted.ts';
 import type { Observation } from './observation.ts';
-import type { Demand, Puzzle } from './puzzle.ts';
+import type { Demand, Puzzle, Solution } from './puzzle.ts';
 import type { Change, Taking } from './taking-part.ts';
 import { givesTo, type Side, type WayOf, waysOf } from './ways.ts';
 
@@ -24,6 +32,11 @@ export interface PuzzleOf {
     string,
     { readonly piece: string; readonly kind: Change['kind']; readonly level: Level; readonly side: Side }
   >;
+  /**
+   * Minutes that a choice of causes counts more than its work takes, for it has less likely ones among them: they weigh in
+   * the search and are never shown.
+   */
+  readonly doubt: (causes: Solution['causes']) => number;
   /** What the puzzle leaves out, and why. */
   readonly left: Cures['left'];
 }
@@ -128,10 +141,10 @@ export function puzzleOf(
       pieces: [...ways].map(([piece, its]) => ({ piece, ways: its.map(({ way }) => way) })),
       seen: seen.map(({ of, explanations }) => ({
         id: of.id,
-        explanations: explanations.map(({ cause, asked, minutes }) => ({
+        explanations: explanations.map(({ cause, asked, minutes }, place) => ({
           id: cause,
           demands: asked.flatMap((one) => demands(one, of.side, sided, ways)),
-          minutes,
+          minutes: minutes + place * LESS_LIKELY.value,
         })),
       })),
       always: couplings(seams, parts, ways, sided, grown),
@@ -139,6 +152,11 @@ export function puzzleOf(
     },
     ways: new Map([...alterations].map(([id, alteration]) => [id, { alteration }])),
     unknowns: new Map(all.flatMap(({ unknowns }) => [...unknowns])),
+    doubt: (causes) =>
+      seen.reduce((sum, { of, explanations }) => {
+        const place = explanations.findIndex(({ cause }) => cause === causes.get(of.id));
+        return sum + Math.max(0, place) * LESS_LIKELY.value;
+      }, 0),
     left,
   };
 }

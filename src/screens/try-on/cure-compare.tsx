@@ -14,6 +14,8 @@ export function CureCompare(props: {
 }) {
   const { best, other, chosen, choose, ...rest } = props;
   const more = other.minutes - best.minutes;
+  // Less likely causes are passed over unless they save much.
+  const quicker = Math.round(more) < 0;
   return (
     <section data-part="cure-compare">
       <h2>The other way to do it</h2>
@@ -23,8 +25,12 @@ export function CureCompare(props: {
             key={which}
             {...rest}
             cure={which === 'best' ? best : other}
-            title={which === 'best' ? 'Least work' : 'The runner-up'}
-            more={which === 'other' && Math.round(more) > 0 ? `, ${writeMinutes(more)} more` : ''}
+            title={which === 'other' ? 'The runner-up' : quicker ? 'The likelier causes' : 'Least work'}
+            more={
+              which === 'other' && Math.round(more) !== 0
+                ? `, ${writeMinutes(Math.abs(more))} ${quicker ? 'less, from less likely causes' : 'more'}`
+                : ''
+            }
             chosen={which === chosen}
             choose={() => choose(which)}
           />
