@@ -1,3 +1,4 @@
+import { type Known, type Lacks, lacksOf, NOTHING } from './least-work-lacks.ts';
 import { leastChange, type Sum } from './linear.ts';
 import type { Puzzle } from './puzzle.ts';
 
@@ -25,27 +26,35 @@ export interface Lack {
   /** What each unknown gives to it. */
   readonly factors: ReadonlyMap<number, number>;
   readonly need: number;
+  /** The explanations that it comes from: what is seen, and the place of the explanation. */
+  readonly uses: readonly (readonly [seen: number, cause: number])[];
 }
 
 /** What came of trying some ways with some explanations. */
 export type Tried =
   | { readonly meets: true; readonly changes: ReadonlyMap<number, number>; readonly total: number }
-  | { readonly meets: false; readonly lack: Lack };
+  | { readonly meets: false; readonly lack: Known };
 
 /** A puzzle by numbers, with what was found out about it so far. */
 export interface Model {
   readonly unknowns: readonly string[];
   readonly ways: readonly WayHere[];
-  readonly seen: readonly { readonly id: string; readonly explanations: readonly ExplanationHere[] }[];
+  readonly seen: readonly {
+    readonly id: string;
+    readonly explanations: readonly ExplanationHere[];
+    /** Minutes of the explanation that adds least. */
+    readonly cheapest: number;
+  }[];
+  /** What was found lacking so far. */
+  readonly lacks: Lacks;
+  /** Work done so far: linear programs solved, and times that minutes were asked for. */
+  readonly work: { programs: number; asked: number };
   readonly minutes: (ways: readonly number[]) => number;
   /** Tries ways (in rising order) with an explanation for each thing seen, or none of it where it is below nought. */
   readonly tried: (ways: readonly number[], chosen: readonly number[]) => Tried;
   /** The ways, not yet decided upon, that give something to what is lacking; none where all together are not enough. */
-  readonly helping: (lack: Lack, ways: readonly number[], without: ReadonlySet<number>) => readonly number[];
+  readonly helping: (lack: Known, ways: readonly number[], without: ReadonlySet<number>) => readonly number[];
 }
-
-/** So little is nothing, in mm. */
-const NOTHING = 1e-7;
 
 /** Turns a puzzle into numbers. An unknown belongs to one piece. */
 export function modelOf(puzzle: Puzzle): Model {
@@ -68,12 +77,14 @@ export function modelOf(puzzle: Puzzle): Model {
       return { id, kind, piece, surely: puzzle.surely?.get(id) ?? 0, spans };
     }),
   );
-  const seen = puzzle.seen.map(({ id, explanations }) => ({
-    id,
-    explanations: explanations
+  const seen = puzzle.seen.map(({ id, explanations: all }) => {
+    const explanations = all
       .map((one): ExplanationHere => ({ id: one.id, minutes: one.minutes, sums: one.demands.map(sumOf) }))
-      .filter(({ sums }) => sums.every(({ least, most }) => least <= most)),
-  }));
+      .filter(({ sums }) => sums.every(({ least, most }) => least <= most));
+    return { id, explanations, cheapest: Math.min(...explanations.map(({ minutes }) => minutes)) };
+  });
+  const lacks = lacksOf(ways);
+  const work = { programs: 0, asked: 0 };
   const always = puzzle.always.map(sumOf);
   const touching = new Map<number, number[]>();
   always.forEach(({ terms }, i) => {
@@ -87,6 +98,7 @@ export function modelOf(puzzle: Puzzle): Model {
     const key = chosen.join();
     const known = costs.get(key);
     if (known !== undefined) return known;
+    work.asked += 1;
     const cost = puzzle.minutes(chosen.map((way) => ways[way]?.id ?? ''));
     costs.set(key, cost);
     return cost;
@@ -103,6 +115,10 @@ export function modelOf(puzzle: Puzzle): Model {
   };
 
   function tryOut(chosen: readonly number[], causes: readonly number[]): Tried {
+    const lacking = (sums: readonly Sum[], weights: readonly number[], from: readonly number[]): Known => {
+      const uses = new Set(from.filter((at, i) => at >= 0 && weights[i] !== 0));
+      return lacks.keep({ ...lackOf(sums, weights), uses: [...uses].map((at) => [at, causes[at] ?? 0]) });
+    };
     const active = new Map<number, number>();
     const spans: { least: number; most: number }[] = [];
     const held = new Set(pressing);
@@ -114,7 +130,9 @@ export function modelOf(puzzle: Puzzle): Model {
       }
     const sums: Sum[] = [];
     const original: Sum[] = [];
-    const take = (sum: Sum): Lack | undefined => {
+    /** What each of them comes from; -1 where it always holds. */
+    const from: number[] = [];
+    const take = (sum: Sum, at: number): Known | undefined => {
       const terms = sum.terms.flatMap(([at, factor]) => {
         const here = active.get(at);
         return here === undefined ? [] : [[here, factor] as const];
@@ -122,22 +140,24 @@ export function modelOf(puzzle: Puzzle): Model {
       if (terms.length > 0) {
         sums.push({ terms, least: sum.least, most: sum.most });
         original.push(sum);
+        from.push(at);
         return undefined;
       }
-      return holdsAtRest(sum) ? undefined : lackOf([sum], [sum.least > 0 ? 1 : -1]);
+      return holdsAtRest(sum) ? undefined : lacking([sum], [sum.least > 0 ? 1 : -1], [at]);
     };
     for (const [at, cause] of causes.entries())
       for (const sum of seen[at]?.explanations[cause]?.sums ?? []) {
-        const lack = take(sum);
+        const lack = take(sum, at);
         if (lack) return { meets: false, lack };
       }
     for (const i of held) {
       const sum = always[i];
-      const lack = sum && take(sum);
+      const lack = sum && take(sum, -1);
       if (lack) return { meets: false, lack };
     }
+    work.programs += 1;
     const least = leastChange(spans, sums);
-    if (!least.meets) return { meets: false, lack: lackOf(original, least.weights) };
+    if (!least.meets) return { meets: false, lack: lacking(original, least.weights, from) };
     const changes = new Map<number, number>();
     for (const [at, here] of active) {
       const by = least.values[here] ?? 0;
@@ -148,23 +168,15 @@ export function modelOf(puzzle: Puzzle): Model {
 
   const helping: Model['helping'] = (lack, chosen, without) => {
     const decided = new Set(chosen.map((way) => ways[way]?.piece));
-    const gives = (way: WayHere): number =>
-      way.spans.reduce((sum, [at, least, most]) => {
-        const factor = lack.factors.get(at) ?? 0;
-        return factor === 0 ? sum : sum + Math.max(factor * least, factor * most);
-      }, 0);
     let has = 0;
-    for (const i of chosen) {
-      const way = ways[i];
-      if (way) has += gives(way);
-    }
+    for (const way of chosen) has += lack.gives[way] ?? 0;
     // Rounding has blurred the reason: every way that is left may be the one.
     const blurred = has >= lack.need - NOTHING / 100;
     const best = new Map<number, number>();
     const found: number[] = [];
     for (const [i, way] of ways.entries()) {
       if (decided.has(way.piece) || without.has(i)) continue;
-      const more = gives(way);
+      const more = lack.gives[i] ?? 0;
       if (!blurred && more < NOTHING / 100) continue;
       found.push(i);
       best.set(way.piece, Math.max(best.get(way.piece) ?? 0, more));
@@ -174,7 +186,7 @@ export function modelOf(puzzle: Puzzle): Model {
     return blurred || most >= lack.need - NOTHING ? found : [];
   };
 
-  return { unknowns: [...names.keys()], ways, seen, minutes, tried, helping };
+  return { unknowns: [...names.keys()], ways, seen, lacks, work, minutes, tried, helping };
 }
 
 const holdsAtRest = ({ least, most }: Sum): boolean => least <= NOTHING && most >= -NOTHING;
@@ -186,7 +198,7 @@ export function meets(sum: Sum, changes: ReadonlyMap<number, number>): boolean {
   return comes >= sum.least - NOTHING && comes <= sum.most + NOTHING;
 }
 
-function lackOf(sums: readonly Sum[], weights: readonly number[]): Lack {
+function lackOf(sums: readonly Sum[], weights: readonly number[]): Omit<Lack, 'uses'> {
   const factors = new Map<number, number>();
   let need = 0;
   sums.forEach(({ terms, least, most }, i) => {

@@ -1,3 +1,5 @@
+import { boundOf, type Undecided } from './least-work-bound.ts';
+import { restOf } from './least-work-lacks.ts';
 import { type Model, meets } from './least-work-model.ts';
 
 /** A choice of ways and explanations that meets what is seen. */
@@ -20,6 +22,12 @@ const LEFT_OUT = -2;
 /** Is that, in place of an explanation, a thing seen that is not met? */
 export const isLeftOut = (chosen: number | undefined): boolean => chosen === LEFT_OUT;
 
+/** Changes that meet what is decided, and the sum of their sizes. */
+interface Changes {
+  readonly changes: ReadonlyMap<number, number>;
+  readonly total: number;
+}
+
 /** A part of all that could be chosen: what is decided in it, and what it costs at least. */
 interface Node {
   readonly ways: readonly number[];
@@ -27,11 +35,9 @@ interface Node {
   readonly chosen: readonly number[];
   /** Ways of which one more is needed; none where those chosen do. */
   readonly helping: readonly number[];
-  readonly changes: ReadonlyMap<number, number> | undefined;
+  readonly changes: Changes | undefined;
   readonly added: number;
   readonly minutes: number;
-  /** What things not yet decided will take besides. */
-  readonly needs: readonly Need[];
   /** What it is sorted by: left out, minutes, pieces, sum of changes, how unlikely, and deepest first. */
   readonly rank: readonly number[];
 }
@@ -65,45 +71,57 @@ export function* leastFirst(
   causes: 'any' | 'all' = 'any',
   stop: () => boolean = () => false,
 ): Generator<Found, void> {
-  const cheapest = model.seen.map(({ explanations }) => Math.min(...explanations.map((one) => one.minutes)));
   const heap: Node[] = [];
   let made = 0;
 
+  /** @param met changes that meet these explanations too, where they are known */
   const nodeOf = (
     ways: readonly number[],
     without: ReadonlySet<number>,
     chosen: readonly number[],
+    met?: Changes,
   ): Node | undefined => {
-    const tried = model.tried(ways, chosen);
-    const helping = tried.meets ? [] : model.helping(tried.lack, ways, without);
-    if (!tried.meets && helping.length === 0) return undefined;
+    let bound = boundOf(model, ways, without, chosen, mayLeaveOut);
+    if (!bound) return undefined;
+    let changes = met;
+    let lacking = bound.lacking;
+    if (!lacking && !changes) {
+      const tried = model.tried(ways, chosen);
+      if (tried.meets) changes = tried;
+      else {
+        lacking = tried.lack;
+        bound = boundOf(model, ways, without, chosen, mayLeaveOut);
+        if (!bound) return undefined;
+      }
+    }
+    const helping = lacking ? model.helping(lacking, ways, without) : [];
+    if (lacking && helping.length === 0) return undefined;
     let [left, added, rank, decided] = [0, 0, 0, 0];
     chosen.forEach((cause, i) => {
       if (cause === LEFT_OUT) left += 1;
       else if (cause !== OPEN) {
         added += model.seen[i]?.explanations[cause]?.minutes ?? 0;
         rank += cause;
-      } else if (!mayLeaveOut) added += cheapest[i] ?? 0;
+      } else if (!mayLeaveOut) added += model.seen[i]?.cheapest ?? 0;
       if (cause !== OPEN) decided += 1;
     });
-    const cost = tried.meets
-      ? model.minutes(ways)
-      : Math.min(...helping.map((way) => model.minutes(withWay(ways, way))));
+    const cost = model.minutes(ways);
+    // Each way that helps costs at least what it costs alone.
+    const next = lacking ? Math.min(...helping.map((way) => model.minutes([way]))) : 0;
     made += 1;
     return {
       ways,
       without,
       chosen,
       helping,
-      changes: tried.meets ? tried.changes : undefined,
+      changes: lacking ? undefined : changes,
       added,
       minutes: cost + added,
-      needs: [],
       rank: [
         left,
-        rounded(cost + added),
-        ways.length + (tried.meets ? 0 : 1),
-        tried.meets ? rounded(tried.total) : 0,
+        rounded(Math.max(cost + bound.minutes, next) + added),
+        ways.length + (lacking ? 1 : 0),
+        lacking ? 0 : rounded(changes?.total ?? 0),
         rank,
         -decided,
         made,
@@ -130,84 +148,66 @@ export function* leastFirst(
       const tries = [...node.helping].sort((a, b) => cost(a) - cost(b) || a - b);
       const out = new Set(without);
       for (const way of tries) {
-        const child = nodeOf(withWay(ways, way), new Set(out), chosen);
-        push(child && withNeeds(child, node.needs));
+        push(nodeOf(withWay(ways, way), new Set(out), chosen));
         out.add(way);
       }
       continue;
     }
     const whole =
-      causes === 'any' || !chosen.includes(OPEN) ? filled(model, chosen, changes, cheapest) : undefined;
+      causes === 'any' || !chosen.includes(OPEN) ? filled(model, chosen, changes.changes) : undefined;
     if (whole) {
-      yield { ways, chosen: whole, changes, minutes: node.minutes, added, left: node.rank[0] ?? 0 };
+      yield {
+        ways,
+        chosen: whole,
+        changes: changes.changes,
+        minutes: node.minutes,
+        added,
+        left: node.rank[0] ?? 0,
+      };
       continue;
     }
-    for (const child of narrowest(node)) push(child);
+    look(node, changes);
+    const bound = boundOf(model, ways, without, chosen, mayLeaveOut);
+    if (!bound) continue;
+    const atLeast = rounded(node.minutes + bound.minutes);
+    if (atLeast > (node.rank[1] ?? 0)) {
+      // It is dearer than it looked; others may come first.
+      push({ ...node, rank: node.rank.with(1, atLeast) });
+      continue;
+    }
+    for (const child of narrowest(node, changes, bound.open)) push(child);
   }
 
-  /** The parts of a node by the explanation of the thing seen that leaves least choice. */
-  function narrowest({ ways, without, chosen }: Node): readonly Node[] {
-    let best: readonly Node[] = [];
-    let least: readonly number[] | undefined;
-    const needs: Need[] = [];
-    let branch = -1;
+  /** Finds out what each explanation not yet decided would lack, where it is not known. */
+  function look({ ways, chosen }: Node, { changes }: Changes): void {
     for (const [at, { explanations }] of model.seen.entries()) {
       if (chosen[at] !== OPEN) continue;
-      const choices = [...explanations.keys(), ...(mayLeaveOut ? [LEFT_OUT] : [])];
-      const parts = choices.flatMap((cause) => nodeOf(ways, without, chosen.with(at, cause)) ?? []);
-      if (parts.length === 0) return [];
-      needs.push(needOf(at, parts));
-      const first = parts.map((one) => one.rank.slice(0, 4)).reduce((a, b) => (before(a, b) <= 0 ? a : b));
-      const by = least ? before(first, least) : 1;
-      if (by < 0 || (by === 0 && parts.length >= best.length)) continue;
-      [best, least, branch] = [parts, first, at];
-    }
-    const others = needs.filter(({ at, minutes }) => at !== branch && minutes > 0);
-    others.sort((a, b) => b.minutes - a.minutes);
-    return best.map((part) => withNeeds(part, others));
-  }
-
-  /** A node with what is surely to come besides, of pieces that it has not changed yet. */
-  function withNeeds(node: Node, needs: readonly Need[]): Node {
-    if (needs.length === 0) return node;
-    const pieceOf = (way: number) => model.ways[way]?.piece ?? -1;
-    const changed = new Set(node.ways.map(pieceOf));
-    const left = needs.filter(({ pieces }) => [...pieces].every((piece) => !changed.has(piece)));
-    const atLeast = node.minutes + together(left, node.helping.map(pieceOf));
-    return { ...node, needs: left, rank: node.rank.with(1, Math.max(node.rank[1] ?? 0, rounded(atLeast))) };
-  }
-
-  /** What a thing seen takes at least besides the ways chosen, and on which pieces. */
-  function needOf(at: number, parts: readonly Node[]): Need {
-    const free = parts.some(({ helping }) => helping.length === 0);
-    const pieces = new Set<number>();
-    let minutes = Number.POSITIVE_INFINITY;
-    for (const { helping } of parts)
-      for (const way of helping) {
-        pieces.add(model.ways[way]?.piece ?? -1);
-        minutes = Math.min(minutes, model.ways[way]?.surely ?? 0);
+      for (const [cause, { sums }] of explanations.entries()) {
+        if (sums.every((sum) => meets(sum, changes))) continue;
+        if (model.lacks.with(chosen, at, cause).some((lack) => restOf(lack, ways) > 0)) continue;
+        model.tried(ways, chosen.with(at, cause));
       }
-    return { at, pieces, minutes: free ? 0 : minutes };
+    }
   }
-}
 
-/** Minutes that one of some pieces costs at least, for one thing seen. */
-interface Need {
-  readonly at: number;
-  readonly pieces: ReadonlySet<number>;
-  readonly minutes: number;
-}
-
-/** What needs that share no piece come to together, besides pieces already reckoned with. */
-function together(needs: readonly Need[], own: readonly number[]): number {
-  const taken = new Set(own);
-  let all = 0;
-  for (const { pieces, minutes } of needs) {
-    if ([...pieces].some((piece) => taken.has(piece))) continue;
-    for (const piece of pieces) taken.add(piece);
-    all += minutes;
+  /** The parts of a node by the explanation of the thing seen that takes most and leaves least choice. */
+  function narrowest(
+    { ways, without, chosen }: Node,
+    changes: Changes,
+    open: readonly Undecided[],
+  ): readonly Node[] {
+    const least = ({ causes }: Undecided): number => (causes.length === 0 ? 0 : 1);
+    const by = (a: Undecided, b: Undecided): number =>
+      least(a) - least(b) || b.takes - a.takes || a.causes.length - b.causes.length;
+    const [first] = open.toSorted((a, b) => (Number.isNaN(by(a, b)) ? 0 : by(a, b)));
+    if (!first) return [];
+    const choices = [...first.causes, ...(mayLeaveOut ? [LEFT_OUT] : [])];
+    return choices.flatMap((cause) => {
+      const sums = model.seen[first.at]?.explanations[cause]?.sums ?? [];
+      const met = sums.every((sum) => meets(sum, changes.changes));
+      return nodeOf(ways, without, chosen.with(first.at, cause), met ? changes : undefined) ?? [];
+    });
   }
-  return all;
 }
 
 /** The explanations, where each thing not yet decided has one that is met as it is and adds no more than it must. */
@@ -215,7 +215,6 @@ function filled(
   model: Model,
   chosen: readonly number[],
   changes: ReadonlyMap<number, number>,
-  cheapest: readonly number[],
 ): readonly number[] | undefined {
   const whole: number[] = [];
   for (const [at, cause] of chosen.entries()) {
@@ -223,7 +222,8 @@ function filled(
       cause !== OPEN
         ? cause
         : (model.seen[at]?.explanations.findIndex(
-            (one) => one.minutes <= (cheapest[at] ?? 0) && one.sums.every((sum) => meets(sum, changes)),
+            (one) =>
+              one.minutes <= (model.seen[at]?.cheapest ?? 0) && one.sums.every((sum) => meets(sum, changes)),
           ) ?? OPEN);
     if (met === OPEN) return undefined;
     whole.push(met);

@@ -29,15 +29,61 @@ const PATIENCE = 200;
 /**
  * The values, each within its own span, that meet every sum and whose sizes add up to least.
  *
+ * Only the sums that are not met come into it, and only the values that stand in them; what is then no longer met comes
+ * in too, until all are. So most sums are never reckoned with, and yet what comes out is the least of all.
+ */
+export function leastChange(spans: readonly Span[], sums: readonly Sum[]): LeastChange {
+  const empty = sums.findIndex(({ least, most }) => least > most + HAIR);
+  if (empty >= 0) return { meets: false, weights: sums.map((_, i) => (i === empty ? 1 : 0)) };
+  const values = spans.map(({ least, most }) => (least > 0 ? least : most < 0 ? most : 0));
+  const at: number[] = [];
+  const own: Span[] = [];
+  const places = new Map<number, number>();
+  const rows: number[] = [];
+  const asked: Sum[] = [];
+  for (;;) {
+    const before = rows.length;
+    for (const [i, sum] of sums.entries()) {
+      if (rows.includes(i) || isMet(sum, values)) continue;
+      rows.push(i);
+      const terms = sum.terms.map(([value, factor]) => {
+        const known = places.get(value);
+        if (known !== undefined) return [known, factor] as const;
+        places.set(value, at.length);
+        at.push(value);
+        own.push(spans[value] ?? { least: 0, most: 0 });
+        return [at.length - 1, factor] as const;
+      });
+      asked.push({ ...sum, terms });
+    }
+    if (rows.length === before) break;
+    const found = ofThese(own, asked);
+    if (!found.meets) {
+      const weights = sums.map(() => 0);
+      for (const [i, weight] of found.weights.entries()) weights[rows[i] ?? -1] = weight;
+      return { meets: false, weights };
+    }
+    for (const [i, value] of found.values.entries()) values[at[i] ?? -1] = value;
+  }
+  return { meets: true, values, total: values.reduce((sum, one) => sum + Math.abs(one), 0) };
+}
+
+function isMet({ terms, least, most }: Sum, values: readonly number[]): boolean {
+  let comes = 0;
+  for (const [at, factor] of terms) comes += factor * (values[at] ?? 0);
+  return comes >= least - HAIR && comes <= most + HAIR;
+}
+
+/**
+ * The same for all of these sums.
+ *
  * A dual simplex for bounded values. Each value is split into what it is above nought and what it is below, both of
  * which cost what they measure; so all at their least is the cheapest start there is, only the sums are not met yet.
  * Each turn puts right the sum that is furthest out, and never makes the whole cheaper than it can be: what meets all
  * in the end is the least.
  */
-export function leastChange(spans: readonly Span[], sums: readonly Sum[]): LeastChange {
+function ofThese(spans: readonly Span[], sums: readonly Sum[]): LeastChange {
   const rows = sums.length;
-  const empty = sums.findIndex(({ least, most }) => least > most + HAIR);
-  if (empty >= 0) return { meets: false, weights: sums.map((_, i) => (i === empty ? 1 : 0)) };
 
   // Columns: one or two for each value. Names below `rows` are the sums themselves.
   const of: number[] = [];
