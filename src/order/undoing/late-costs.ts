@@ -35,7 +35,7 @@ export function costsByPlace(
 /** Steps that an alteration may bear on: those of all that it would open, and of cuttings, gathers and try-ons. */
 function reachedBy(prepared: Prepared, alterations: readonly Alteration[]): ReadonlySet<StepId> {
   const { open, altered } = closureOf(prepared, alterations, () => true);
-  const steps = new Set(prepared.unpicked.map(({ id }) => id));
+  const steps = new Set<StepId>();
   const put = (all: readonly { readonly id: StepId }[]): void => {
     for (const { id } of all) steps.add(id);
   };

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { runningOrder } from '../../../src/order/running.ts';
 import type { Running } from '../../../src/order/running-types.ts';
 import { costOfFindingLate, type Misfit } from '../../../src/order/undoing/late.ts';
-import { prepareUndoing, undoing } from '../../../src/order/undoing/undoing.ts';
+import { prepareUndoing, undoing, undoingMinutes } from '../../../src/order/undoing/undoing.ts';
 import type { Alteration } from '../../../src/order/undoing/undoing-types.ts';
 import type { Outfit } from '../../../src/outfit/outfit.ts';
 import { demo, demos } from '../../outfit/demo-files.ts';
@@ -153,5 +153,45 @@ describe('the curve', () => {
     expect(costOfFindingLate(prepared, []).points.every(({ minutes }) => minutes === 0)).toBe(true);
     const none = { ...outfit, garments: [] };
     expect(costOfFindingLate(prepareUndoing(none, orderOf(none)), [misfitOf(pieces)]).points).toEqual([]);
+  });
+});
+
+describe('what finding out late costs once something was taken back', () => {
+  it('goes by how long unpicking took', () => {
+    const outfit = demo('harbour-clockmaker');
+    const first = orderOf(outfit);
+    const alter = (piece: string): Alteration => ({
+      garment: 'shirt',
+      piece,
+      how: 'anew',
+      edges: [],
+      side: 'both',
+      say: '',
+    });
+    const { rework } = undoing(prepareUndoing(outfit, first), [alter('side-front')], {
+      done: first.sequence,
+      id: 'r1',
+      say: '',
+    });
+    const again = new Set(rework.again.map(({ step }) => step));
+    const then = runningOrder(outfit, {
+      done: first.sequence.filter((step) => !again.has(step)),
+      added: [],
+      waived: new Set(),
+      reworks: [rework],
+    });
+    if (!then.ok) throw new Error(then.error.say);
+    const prepared = prepareUndoing(outfit, then.value);
+    const own = new Map(prepared.unpicked.map(({ id, minutes }) => [id, 4 * minutes]));
+    expect(own.size).toBeGreaterThan(1);
+    const asked = [alter('back')];
+    const { costs } = costOfFindingLate(prepared, [misfitOf(asked)], own);
+    const { sequence } = then.value;
+    const quick = costOfFindingLate(prepared, [misfitOf(asked)]).costs.get('one');
+    sequence.forEach((_, i) => {
+      const done = sequence.slice(0, i + 1);
+      expect(costs.get('one')?.[i + 1]).toBe(undoingMinutes(prepared, asked, { done, own }));
+    });
+    expect(costs.get('one')?.at(-1)).toBeGreaterThan(quick?.at(-1) ?? 0);
   });
 });

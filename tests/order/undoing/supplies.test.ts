@@ -4,6 +4,7 @@ import { cardFor } from '../../../src/order/card.ts';
 import { suppliesAgain } from '../../../src/order/undoing/supplies.ts';
 import { undoing } from '../../../src/order/undoing/undoing.ts';
 import type { Alteration } from '../../../src/order/undoing/undoing-types.ts';
+import { type Data, outfit as made, piece, work } from '../make.ts';
 import { anew, demo, moved, prepared, upTo } from './demo.ts';
 
 const { outfit, running, prepared: looked } = prepared(demo('harbour-clockmaker'));
@@ -74,5 +75,57 @@ describe('what doing it again takes', () => {
     const side = 2 * toMm(found.opened.find(({ id }) => id === 'side')?.length ?? (0 as never));
     const thread = toMm(suppliesAgain(outfit, running, found).thread);
     expect(thread).toBeCloseTo(1.15 * (side * (2.5 + 14) + 4 * 30), 0);
+  });
+
+  it('is thread for both rows of gathers', () => {
+    const of = prepared(
+      made({
+        pieces: [piece('frill', 'inner front outer back')],
+        works: [
+          work('gather', 'gathers', 'frill', { edge: 'inner', fullness: 2, divide: 4, marker: 'thread' }),
+        ],
+      }),
+    );
+    const found = undoing(of.prepared, [anew('a', 'frill')], {
+      done: of.running.sequence,
+      id: 'r1',
+      say: '',
+    });
+    const inner = toMm((of.prepared.rooms.get('a')?.length({ piece: 'frill', edge: 'inner' }) ?? 0) as never);
+    expect(toMm(suppliesAgain(of.outfit, of.running, found).thread)).toBeCloseTo(
+      1.15 * (2 * 2.5 * inner + 2 * 30),
+      0,
+    );
+  });
+
+  it('is cloth for what a folded band takes up', () => {
+    // Two of 690 mm lie side by side on cloth of 1.4 m; 30 mm of turns more, and they do not.
+    const block = (works: readonly Data[]) => {
+      const outline = {
+        unit: 'mm',
+        start: [0, 0],
+        edges: [
+          { name: 'top', to: [660, 0] },
+          { name: 'right', to: [660, 500] },
+          { name: 'bottom', to: [0, 500] },
+          { name: 'left', to: [0, 0] },
+        ],
+      };
+      const of = prepared(
+        made({ pieces: [piece('front', '', { cut: 'pair', cutAfterWork: true, outline })], works }),
+      );
+      const found = undoing(of.prepared, [anew('a', 'front')], {
+        done: of.running.sequence,
+        id: 'r1',
+        say: '',
+      });
+      return suppliesAgain(of.outfit, of.running, found).cloth[0]?.length ?? 0;
+    };
+    const band = work('folded-band', 'band', 'front', {
+      edge: 'left',
+      firstTurn: '10 mm',
+      secondTurn: '20 mm',
+    });
+    expect(block([band])).toBe(2 * block([]));
   });
 });

@@ -185,6 +185,29 @@ describe('how far a seam is opened', () => {
   });
 });
 
+describe('the cards of undoing', () => {
+  it('take basting out where nothing else holds', () => {
+    const early = undo([moved('shirt', 'side-front', 'side')], upTo(clockmaker.running, 'shirt/side/baste'));
+    expect(early.rework.undo[0]?.say).toBe('Take the basting out of the side seam');
+  });
+
+  it('cut everything before any lines are marked', () => {
+    const { rework } = undo([anew('shirt', 'centre-front'), anew('sleeves', 'sleeve')]);
+    expect(rework.undo.slice(-4).map(({ action }) => action)).toEqual([
+      'cut-anew',
+      'cut-anew',
+      'lines-anew',
+      'lines-anew',
+    ]);
+  });
+
+  it('are as long as the shorter side of a gathered seam', () => {
+    const cuff = clockmaker.prepared.rooms.get('sleeves')?.length({ piece: 'cuff-outer', edge: 'upper' });
+    const found = undo([anew('sleeves', 'cuff-outer')]).opened.find(({ id }) => id === 'cuff-seam');
+    expect(found?.length).toBe(cuff);
+  });
+});
+
 describe('what it costs', () => {
   it('is nothing where nothing is altered, done or known', () => {
     const empty = { forced: [], opened: [], stays: [], minutes: { undo: 0, again: 0, total: 0 } };
