@@ -7,8 +7,10 @@ import { type Box, boxRound, drawEdges, pathThrough, type Spot } from './drawing
 
 /** A change to be written beside a drawing, at the height where it is made. */
 export interface ChangeAt {
-  /** `5/8 in wider`. */
-  readonly words: string;
+  /** `5/8 in`. */
+  readonly size: string;
+  /** `wider`. */
+  readonly way: string;
   /** `chest`. */
   readonly where: string;
   /** The height on the new outline; for a length the upper one. */
@@ -19,7 +21,8 @@ export interface ChangeAt {
 
 /** A change with its place on the drawing. */
 interface Label extends Spot {
-  readonly words: string;
+  readonly size: string;
+  readonly way: string;
   readonly where: string;
   /** The line across the piece, or down beside it. */
   readonly across: readonly [Spot, Spot];
@@ -52,12 +55,12 @@ export interface BeforeAfterLines {
 const WIDE = 358;
 const HIGH = 430;
 const RIM = 12;
-/** Height of the letters: of an amount, of the place below it, of the name of an edge. */
-const LETTERS = { amount: 17, where: 15, edge: 14 } as const;
+/** Height of the letters: of an amount, of which way it goes and the place below it, of the name of an edge. */
+const LETTERS = { amount: 28, where: 18, edge: 14 } as const;
 /** How wide a letter is for its height, on the whole. */
 const LETTER = 0.54;
 /** Two lines of words need so much. */
-const LABEL = 40;
+const LABEL = 54;
 const LEAD = 16;
 const FOOT = 30;
 
@@ -136,7 +139,7 @@ export function beforeAfterLines(
   const [old, anew] = [spotsRound(before), spotsRound(after)];
   const box: Box = boxRound([...old, ...anew]);
   const words = changes.flatMap((one) => [
-    wideAs(one.words, LETTERS.amount),
+    wideAs(one.size, LETTERS.amount) + wideAs(` ${one.way}`, LETTERS.where),
     wideAs(one.where, LETTERS.where),
   ]);
   const column = changes.length === 0 ? 0 : Math.max(...words) + LEAD;
@@ -182,7 +185,8 @@ export function beforeAfterLines(
     labels: placed.map(({ change, across, from }, i) => {
       const y = heights[i] ?? from.y;
       const x = right + LEAD;
-      return { words: change.words, where: change.where, across, lead: [from, { x: x - 4, y }], x, y };
+      const { size, way, where } = change;
+      return { size, way, where, across, lead: [from, { x: x - 4, y }], x, y };
     }),
     foot: { x: RIM, y: RIM + drawn + FOOT - 6 },
   };

@@ -47,14 +47,14 @@ export function BeforeAfter(props: {
             {words}
           </text>
         ))}
-        {drawn.labels.map(({ words, where, across: [a, b], lead: [from, to], x, y }) => (
-          <g key={`${words} ${where} ${y}`}>
+        {drawn.labels.map(({ size, way, where, across: [a, b], lead: [from, to], x, y }) => (
+          <g key={`${size} ${way} ${where} ${y}`}>
             <path class="level" d={`M${r(a.x)} ${r(a.y)}L${r(b.x)} ${r(b.y)}`} />
             <path class="lead" d={`M${r(from.x)} ${r(from.y)}L${r(to.x)} ${r(to.y)}`} />
-            <text class="amount" x={r(x)} y={r(y - 1)}>
-              {words}
+            <text class="amount" x={r(x)} y={r(y)}>
+              {size} <tspan class="where">{way}</tspan>
             </text>
-            <text class="where" x={r(x)} y={r(y + 16)}>
+            <text class="where" x={r(x)} y={r(y + 21)}>
               {where}
             </text>
           </g>

@@ -1,6 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
-import { bringIn, deedsIn, touch } from './bench-page.ts';
-import { savedCopy, worked } from './demo.ts';
+import type { Act } from '../../src/store/deed.ts';
+import { demo } from '../outfit/demo-files.ts';
+import { bringIn, deedsIn } from './bench-page.ts';
+import { orderOf, savedCopy, worked } from './demo.ts';
 
 /** The parts of the try-on, as a maker finds them. */
 export const tried = (page: Page) => {
@@ -20,18 +22,28 @@ export const tried = (page: Page) => {
   };
 };
 
-/** Begins at the try-on of a garment of the demonstration, with the list of what is looked at first folded away. */
-export async function toTryOn(page: Page, origin: string, garment = 'shirt', done: readonly string[] = []) {
-  await page.goto(`${origin}/`);
-  await bringIn(page, await savedCopy('harbour-clockmaker', worked(done)));
-  await page.goto(`${origin}/#/try/harbour-clockmaker/${garment}`);
-  await tried(page).garment.waitFor();
+const { sequence } = orderOf(demo('harbour-clockmaker'));
+
+/** All other garments done, and this one up to its last try-on. */
+export function doneBefore(garment: string): readonly string[] {
+  const own = sequence.filter((step) => step.startsWith(`${garment}/`));
+  const last = own.findLastIndex((step) => step.startsWith(`${garment}/try-`));
+  const open = new Set(own.slice(last));
+  return sequence.filter((step) => !open.has(step));
 }
 
-/** Folds the list of what is looked at first. */
-export async function foldChecks(page: Page): Promise<void> {
-  await touch(tried(page).checks.locator('summary'));
-  await page.locator('[data-part="checks"]:not([open])').waitFor();
+/** Begins at the try-on of a garment of the demonstration, with these steps done and these acts besides. */
+export async function toTryOn(
+  page: Page,
+  origin: string,
+  garment = 'shirt',
+  done: readonly string[] = [],
+  acts: readonly Act[] = [],
+) {
+  await page.goto(`${origin}/`);
+  await bringIn(page, await savedCopy('harbour-clockmaker', [...worked(done), ...acts]));
+  await page.goto(`${origin}/#/try/harbour-clockmaker/${garment}`);
+  await tried(page).garment.waitFor();
 }
 
 /** Waits until a deed of this kind is in the ledger, and gives back all of them. */

@@ -1,12 +1,35 @@
 import type { Page } from 'playwright-core';
-import { touch } from './bench-page.ts';
+import { inches } from '../../src/length/length.ts';
+import type { Act } from '../../src/store/deed.ts';
+import { parts, touch } from './bench-page.ts';
 import type { Place } from './places.ts';
-import { foldChecks, toTryOn, tried } from './try-on-page.ts';
+import { doneBefore, toTryOn, tried } from './try-on-page.ts';
+
+const seen = (garment: string, entry: string, top: number, bottom: number): Act => ({
+  kind: 'seen',
+  garment,
+  entry,
+  side: 'both',
+  amount: inches(top, bottom),
+});
+
+/** What is seen of the blouse whose centre fronts are too narrow. */
+const NARROW = [
+  seen('shirt', 'surplus-at-the-upper-side', 1, 2),
+  seen('shirt', 'tucks-not-straight', 5, 8),
+  seen('shirt', 'frill-too-far-in', 5, 8),
+];
+
+/** Goes to the cure of a garment at its last try-on. */
+async function toCure(page: Page, origin: string, garment: string, acts: readonly Act[]): Promise<void> {
+  await toTryOn(page, origin, garment, doneBefore(garment), acts);
+  await page.goto(`${origin}/#/try/harbour-clockmaker/${garment}/cure`);
+  await page.locator('main[data-part="cure"]:not([data-state="reckoning"])').waitFor();
+}
 
 /** Goes to the form about something seen under the arm. */
 async function toNote(page: Page, origin: string): Promise<void> {
   await toTryOn(page, origin);
-  await foldChecks(page);
   await touch(tried(page).place('upper side'));
   await touch(page.locator('a[data-entry]').first());
   await tried(page).note.waitFor();
@@ -29,7 +52,6 @@ export const tryOnPlaces: readonly Place[] = [
     bench: false,
     async go(page, origin) {
       await toTryOn(page, origin);
-      await foldChecks(page);
     },
   },
   {
@@ -37,7 +59,6 @@ export const tryOnPlaces: readonly Place[] = [
     bench: false,
     async go(page, origin) {
       await toTryOn(page, origin, 'hose');
-      await foldChecks(page);
       await touch(page.getByRole('button', { name: 'Side', exact: true }));
     },
   },
@@ -84,6 +105,64 @@ export const tryOnPlaces: readonly Place[] = [
       await touch(tried(page).noteIt);
       await tried(page).notes.nth(1).waitFor();
       await tried(page).cure.waitFor();
+    },
+  },
+  {
+    name: 'cure, nothing noted',
+    bench: false,
+    go: (page, origin) => toCure(page, origin, 'shirt', []),
+  },
+  {
+    name: 'cure, found',
+    bench: false,
+    go: (page, origin) => toCure(page, origin, 'shirt', NARROW),
+  },
+  {
+    name: 'cure, of the legs, all unfolded',
+    bench: false,
+    async go(page, origin) {
+      const acts = [seen('hose', 'crotch-low', 3, 4), seen('hose', 'ankle-folds', 1, 2)];
+      await toCure(page, origin, 'hose', acts);
+      const folded = page.locator('main details:not([open]) > summary');
+      while ((await folded.count()) > 0) await touch(folded.first());
+    },
+  },
+  {
+    name: 'cure, none',
+    bench: false,
+    go: (page, origin) =>
+      toCure(page, origin, 'shirt', [
+        { kind: 'seen', garment: 'shirt', entry: 'frill-too-far-in', side: 'both' },
+      ]),
+  },
+  {
+    name: 'cure, on the cards',
+    bench: false,
+    async go(page, origin) {
+      await toCure(page, origin, 'shirt', NARROW);
+      await touch(parts(page).pad);
+      await page.locator('main[data-part="cure-accepted"]').waitFor();
+    },
+  },
+  {
+    name: 'running order, a cure on the cards',
+    bench: false,
+    async go(page, origin) {
+      await toCure(page, origin, 'shirt', NARROW);
+      await touch(parts(page).pad);
+      await page.locator('main[data-part="cure-accepted"]').waitFor();
+      await page.goto(`${origin}/#/order/harbour-clockmaker`);
+      await page.locator('[data-part="late-curve"]').waitFor();
+    },
+  },
+  {
+    name: 'running order, try-ons that would save most',
+    bench: false,
+    async go(page, origin) {
+      await toTryOn(page, origin);
+      await page.goto(`${origin}/#/order/harbour-clockmaker`);
+      await touch(page.locator('[data-part="gate-offers"] > summary'));
+      await page.locator('[data-part="gate-offer"]').first().waitFor();
     },
   },
 ];

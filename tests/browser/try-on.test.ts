@@ -6,7 +6,7 @@ import { touch, wordsOf } from './bench-page.ts';
 import { PHONE } from './chromium.ts';
 import { controls, crowded } from './legibility.ts';
 import { still } from './places.ts';
-import { deedsOf, foldChecks, toTryOn, tried } from './try-on-page.ts';
+import { deedsOf, toTryOn, tried } from './try-on-page.ts';
 
 const app = useApp({ ...PHONE, deviceScaleFactor: 1 });
 
@@ -31,7 +31,6 @@ describe('a maker who tries a shirt on', () => {
   it('is at what she sees in two touches, notes it with the third, and has it kept with the reload', async () => {
     const page = await app.context.newPage();
     await toTryOn(page, app.served.origin);
-    await foldChecks(page);
     const { place, entry, noteIt, notes, undo, cure } = tried(page);
     await touch(place('upper side'));
     await touch(entry('surplus-at-the-upper-side'));
@@ -73,7 +72,6 @@ describe('a maker who tries a shirt on', () => {
   it('touches the body itself as well as the names beside it', async () => {
     const page = await app.context.newPage();
     await toTryOn(page, app.served.origin);
-    await foldChecks(page);
     const box = await page.locator('.body-map svg').boundingBox();
     if (!box) throw new Error('There is no body.');
     // The neck, as the figure is drawn.
@@ -90,7 +88,6 @@ describe('a maker who tries a shirt on', () => {
     await toTryOn(page, app.served.origin);
     const large = await photo(page, 3000, 2000);
     expect(large.length).toBeGreaterThan(500_000);
-    await foldChecks(page);
     await touch(tried(page).place('upper side'));
     await touch(tried(page).entry('surplus-at-the-upper-side'));
     const chooser = tried(page).photo.locator('input[type="file"]');
@@ -123,9 +120,9 @@ describe('a maker who tries a shirt on', () => {
   it('reaches every place with the keyboard alone, and notes with it', async () => {
     const page = await app.context.newPage();
     await toTryOn(page, app.served.origin);
-    await page.locator('[data-part="checks"] summary').focus();
+    await page.locator('[data-part="check-so"]').focus();
     await page.keyboard.press('Enter');
-    await page.locator('[data-part="checks"]:not([open])').waitFor();
+    await page.getByText(/^1 of \d+$/).waitFor();
     const places = await page.locator('button[data-place]').count();
     const met: string[] = [];
     for (let i = 0; i < places + 6; i += 1) {
@@ -152,7 +149,6 @@ describe('a maker who tries a shirt on', () => {
     const page = await app.context.newPage();
     await toTryOn(page, app.served.origin, garment);
     await page.setViewportSize({ width, height });
-    await foldChecks(page);
     for (const view of await page.locator('.views button').all()) {
       await touch(view);
       await still(page);

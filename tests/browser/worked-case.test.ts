@@ -11,19 +11,11 @@ import { axeFaults, tooWide } from './axe.ts';
 import { deedsIn, parts, press, settled, shown, touch, wordsOf } from './bench-page.ts';
 import { orderOf } from './demo.ts';
 import { controls, crowded } from './legibility.ts';
-import { foldChecks, toTryOn, tried } from './try-on-page.ts';
+import { doneBefore, toTryOn, tried } from './try-on-page.ts';
 
 const app = useApp();
 const outfit = demo('harbour-clockmaker');
 const { sequence } = orderOf(outfit);
-
-/** All other garments done, and this one up to its last try-on. */
-function doneBefore(garment: string): readonly string[] {
-  const own = sequence.filter((step) => step.startsWith(`${garment}/`));
-  const last = own.findLastIndex((step) => step.startsWith(`${garment}/try-`));
-  const open = new Set(own.slice(last));
-  return sequence.filter((step) => !open.has(step));
-}
 
 /** Notes one thing: three touches at most to it, then how much. */
 async function note(page: Page, view: string, place: string, entry: string, amount: string): Promise<void> {
@@ -79,7 +71,6 @@ async function reworked(page: Page): Promise<Reworked> {
 describe('the blouse with tucked centre fronts', () => {
   const seen = async (page: Page): Promise<void> => {
     await toTryOn(page, app.served.origin, 'shirt', doneBefore('shirt'));
-    await foldChecks(page);
     await note(page, 'Front', 'upper side', 'surplus-at-the-upper-side', '1/2');
     await note(page, 'Front', 'chest', 'tucks-not-straight', '5/8');
     await note(page, 'Front', 'chest', 'frill-too-far-in', '5/8');
@@ -136,7 +127,6 @@ describe('the hose with a low crotch and folds at the ankle', () => {
   it('is cured and finished to the last card', async () => {
     const page = await app.open();
     await toTryOn(page, app.served.origin, 'hose', doneBefore('hose'));
-    await foldChecks(page);
     await note(page, 'Front', 'crotch', 'crotch-low', '3/4');
     await note(page, 'Front', 'ankle', 'ankle-folds', '1/2');
     await cured(page);
@@ -153,7 +143,6 @@ describe('the sleeve with a tight cuff that droops', () => {
   it('is cured and finished to the last card', async () => {
     const page = await app.open();
     await toTryOn(page, app.served.origin, 'sleeves', doneBefore('sleeves'));
-    await foldChecks(page);
     await note(page, 'Front', 'wrist', 'cuff-tight', '1/2');
     await note(page, 'Front', 'upper arm', 'heavy-sleeve-droops', '3/4');
     await cured(page);

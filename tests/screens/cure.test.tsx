@@ -98,14 +98,14 @@ describe('what can be done', () => {
 
   test('says why, with the test to make first, unless it was made', async () => {
     await shown();
-    expect(words('cure-why')).toContain(
-      'Surplus at the upper side, because the centre fronts are too narrow.Before you unpick: Unpin the front edge',
-    );
+    expect(words('cure-why')).toMatch(/Unpin the front edge and let it stand open: the surplus goes\./);
+    expect(words('cure-why')).toContain('It is taken that the centre fronts are too narrow.');
+    expect(part('cure-why')!.querySelector('a')!.getAttribute('href')).toMatch(/\/kept\/[^/]+\/cure$/);
     cleanup();
     await shown(means, { ...seen, side: 'left', sure: 'front-narrow' } as Act);
     expect(words('cure-why')).toContain('(left side)');
     expect(words('cure-why')).toContain('Your test has shown it.');
-    expect(words('cure-why')).not.toContain('Before you unpick');
+    expect(words('cure-why')).not.toContain('Unpin the front edge');
   });
 
   test('says what it costs: time, cloth, thread, beads; what is opened, forced and stays', async () => {
@@ -211,7 +211,7 @@ describe('what can be done', () => {
     expect(words('cure-left')).toContain('Surplus at the upper side (right side)how much was not measured');
     const [, , left] = session.progress.value.seen;
     expect(part('cure-left')!.querySelector('a')!.getAttribute('href')).toBe(
-      `#/try/${outfit.id}/shirt/kept/${left!.deed}`,
+      `#/try/${outfit.id}/shirt/kept/${left!.deed}/cure`,
     );
   });
 

@@ -1,4 +1,4 @@
-import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
+import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import clockmakerFile from '../../demo-data/harbour-clockmaker.json' with { type: 'json' };
 import { entriesFor } from '../../src/fitting/here.ts';
@@ -6,11 +6,14 @@ import { inches, mm } from '../../src/length/length.ts';
 import type { Outfit } from '../../src/outfit/outfit.ts';
 import { readOutfit } from '../../src/outfit/reading.ts';
 import { units } from '../../src/screens/choices.ts';
+import { keepDraft } from '../../src/screens/describe/drafts.ts';
 import { readHash } from '../../src/screens/route.ts';
 import type { Session } from '../../src/screens/session.ts';
-import { canBeReckoned, lookFor } from '../../src/screens/try-on/notes.ts';
+import { canBeReckoned, lookFor, noteKey } from '../../src/screens/try-on/notes.ts';
+import { languageHeard } from '../../src/screens/try-on/speech.ts';
 import TryOn from '../../src/screens/try-on/try-on.tsx';
 import type { Act } from '../../src/store/deed.ts';
+import { MOST_PHOTO, MOST_WORDS } from '../../src/store/read-fitting.ts';
 import { clearDesks, desk, shirt } from './describe/desk.ts';
 
 const readRight = (raw: unknown): Outfit => {
@@ -47,6 +50,7 @@ afterEach(() => {
   cleanup();
   units.value = 'outfit';
   vi.unstubAllGlobals();
+  vi.useRealTimers();
   clearDesks();
 });
 
@@ -75,24 +79,68 @@ describe('which garment', () => {
 });
 
 describe('what is looked at first', () => {
-  test('is ticked without a deed, folds once all is seen to, and is remembered', async () => {
+  const boxes = () => within(part('checks')).getAllByRole<HTMLInputElement>('checkbox', { hidden: true });
+  const ticked = (): number => boxes().filter(({ checked }) => checked).length;
+  const so = (): void => void fireEvent.click(part('check-so'));
+
+  test('comes one line at a time, is ticked without a deed, and is remembered', async () => {
     const { session, acts } = desk(clockmaker);
     const { unmount } = show(session);
-    const boxes = () => within(part('checks')).getAllByRole<HTMLInputElement>('checkbox', { hidden: true });
-    expect(part('checks').textContent).toContain('The crosswise grain lies level');
     expect(part('checks').textContent).toContain('The frills stand clear of the arms when they are raised');
-    const count = boxes().length;
-    for (let i = 0; i < count; i += 1) {
-      expect(part('checks').textContent).toContain(`${i} of ${count}`);
-      fireEvent.click(boxes()[i]!);
+    const lines = boxes().map((box) => box.closest('label')!.textContent);
+    for (let i = 0; i < lines.length; i += 1) {
+      expect(part('checks').textContent).toContain(`${i} of ${lines.length}`);
+      expect(part('check').textContent).toBe(lines[i]);
+      so();
     }
     expect(part('checks').textContent).toContain('all seen to');
-    expect(part('checks').hasAttribute('open')).toBe(false);
+    expect(part('check')).toBeNull();
+    expect(document.activeElement?.tagName).toBe('SUMMARY');
     unmount();
     show(session);
-    expect(boxes().every(({ checked }) => checked)).toBe(true);
+    expect(ticked()).toBe(lines.length);
     await session.settled();
     expect(acts()).toEqual([]);
+    press('Begin the list again');
+    expect(ticked()).toBe(0);
+    expect(part('check').textContent).toBe(lines[0]);
+  });
+
+  test('what is not so is left for later and comes round again', () => {
+    show(desk(clockmaker).session);
+    const [first, second, third] = boxes().map((box) => box.closest('label')!.textContent);
+    press('The next one');
+    expect(part('check').textContent).toBe(second);
+    so();
+    expect(part('check').textContent).toBe(third);
+    expect(ticked()).toBe(1);
+    for (const box of boxes().slice(2)) fireEvent.click(box);
+    expect(part('check').textContent).toBe(first);
+    expect(screen.queryByRole('button', { name: 'The next one' })).toBeNull();
+  });
+
+  test('counts for one try-on and one day', async () => {
+    vi.setSystemTime(new Date(2026, 4, 5, 20));
+    const { session } = desk(clockmaker);
+    show(session, 'sleeves');
+    so();
+    cleanup();
+    // Past midnight the evening goes on.
+    vi.setSystemTime(new Date(2026, 4, 6, 1));
+    show(session, 'sleeves');
+    await vi.waitFor(() => expect(ticked()).toBe(1));
+    cleanup();
+    vi.setSystemTime(new Date(2026, 4, 6, 9));
+    show(session, 'sleeves');
+    await vi.waitFor(() => expect(ticked()).toBe(0));
+    so();
+    expect(ticked()).toBe(1);
+    const gate = clockmaker.garments.find(({ id }) => id === 'sleeves')!.gates[0]!;
+    // Tacking for it is not the try-on yet.
+    act(() => session.act({ kind: 'step-done', step: `sleeves/${gate.id}/tack` }));
+    expect(ticked()).toBe(1);
+    act(() => session.act({ kind: 'step-done', step: `sleeves/${gate.id}/fit` }));
+    await vi.waitFor(() => expect(ticked()).toBe(0));
   });
 });
 
@@ -222,23 +270,40 @@ describe('a note', () => {
     expect(amount().value).toBe('5/8 in');
   });
 
-  test('takes what the browser heard, the first reading that is a length', async () => {
-    const heard: { onresult?: (event: unknown) => void; onend?: () => void }[] = [];
-    vi.stubGlobal(
-      'SpeechRecognition',
-      class {
-        onresult?: (event: unknown) => void;
-        onend?: () => void;
-        constructor() {
-          heard.push(this);
-        }
-        start() {}
-        abort() {}
-      },
+  /** A browser that listens; where, it is told. */
+  const hearing = (available: (how: { langs: string[]; processLocally: boolean }) => string) => {
+    const heard: Ears[] = [];
+    class Ears {
+      static available = async (how: { langs: string[]; processLocally: boolean }) => available(how);
+      lang = '';
+      onresult?: (event: unknown) => void;
+      onend?: () => void;
+      local = false;
+      constructor() {
+        heard.push(this);
+      }
+      get processLocally() {
+        return this.local;
+      }
+      set processLocally(local: boolean) {
+        this.local = local;
+      }
+      start() {}
+      abort() {}
+    }
+    vi.stubGlobal('SpeechRecognition', Ears);
+    return heard;
+  };
+
+  test('takes what the browser heard on the device, the first reading that is a length', async () => {
+    document.documentElement.lang = 'en';
+    const heard = hearing(({ langs, processLocally }) =>
+      processLocally && langs.join() === 'en' ? 'available' : 'downloadable',
     );
     show(desk(clockmaker).session, form);
-    press('Say it');
+    fireEvent.click(await screen.findByRole('button', { name: 'Say it' }));
     await vi.waitFor(() => expect(part('speak').getAttribute('aria-pressed')).toBe('true'));
+    expect(heard[0]).toMatchObject({ lang: 'en', local: true });
     heard[0]!.onresult?.({
       results: [[{ transcript: 'five ates' }, { transcript: ' an inch and a half' }]],
     });
@@ -247,9 +312,67 @@ describe('a note', () => {
     expect(part('speak').getAttribute('aria-pressed')).toBe('false');
   });
 
-  test('shows no such button where the browser cannot listen', () => {
+  test.each(['none', 'elsewhere', 'old'])(
+    'is not listened to where the browser would send it: %s',
+    async (kind) => {
+      if (kind === 'elsewhere')
+        hearing(({ processLocally }) => (processLocally ? 'unavailable' : 'available'));
+      if (kind === 'old') vi.stubGlobal('webkitSpeechRecognition', class {});
+      expect(await languageHeard()).toBeUndefined();
+      show(desk(clockmaker).session, form);
+      await new Promise((done) => setTimeout(done));
+      expect(part('speak')).toBeNull();
+    },
+  );
+
+  test('shows at once what it understood of words that a keyboard wrote', () => {
     show(desk(clockmaker).session, form);
-    expect(part('speak')).toBeNull();
+    fireEvent.input(amount(), { target: { value: 'Five eighths' } });
+    expect(part('reads').textContent).toBe('= 5/8 in');
+  });
+
+  test('says at the field where words are too many, and loses none of them', async () => {
+    const { session, acts } = desk(clockmaker);
+    show(session, form);
+    const field = document.querySelector<HTMLTextAreaElement>('[data-field="words"] textarea')!;
+    fireEvent.input(field, { target: { value: 'x'.repeat(MOST_WORDS + 7) } });
+    expect(part('fault').textContent).toContain('these are 7 more');
+    press('Note it');
+    expect(document.activeElement).toBe(field);
+    expect(field.value).toHaveLength(MOST_WORDS + 7);
+    await session.settled();
+    expect(acts()).toEqual([]);
+    fireEvent.input(field, { target: { value: 'x'.repeat(MOST_WORDS) } });
+    press('Note it');
+    await session.settled();
+    expect(acts()).toHaveLength(1);
+  });
+
+  test('says at the picture where it is too large to be kept', async () => {
+    const { session, acts } = desk(clockmaker);
+    const letters = 'A'.repeat(MOST_PHOTO);
+    keepDraft(noteKey(session, 'shirt', measured.id), { photo: `data:image/jpeg;base64,${letters}` });
+    show(session, form);
+    expect(part('photo').textContent).toContain('too large');
+    press('Note it');
+    await session.settled();
+    expect(acts()).toEqual([]);
+    press('Take the photo off');
+    expect(part('photo').textContent).not.toContain('too large');
+    press('Note it');
+    await session.settled();
+    expect(acts()).toEqual([seen(measured.id)]);
+  });
+
+  test('leads back to the cure where it was looked at from there', async () => {
+    const { session } = desk(clockmaker, seen(measured.id, { amount: inches(1, 2) }));
+    show(session, `shirt/kept/${session.progress.value.seen[0]!.deed}/cure`);
+    expect(screen.getByRole('link', { name: 'How to put it right' }).getAttribute('href')).toBe(
+      '#/try/harbour-clockmaker/shirt/cure',
+    );
+    press('Keep the changes');
+    expect(whereTo()).toBe('shirt/cure');
+    await session.settled();
   });
 
   test('can be looked at again: what is kept then takes the place of the old one', async () => {

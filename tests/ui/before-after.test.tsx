@@ -61,7 +61,7 @@ describe('heights that are spread', () => {
 });
 
 describe('an old and a new outline', () => {
-  const changes = [{ words: '16 mm wider', where: 'chest', y: mm(150) }];
+  const changes = [{ size: '16 mm', way: 'wider', where: 'chest', y: mm(150) }];
 
   test('lie on each other at one scale', () => {
     const drawn = beforeAfterLines(box(200, 400), box(216, 400), changes);
@@ -86,7 +86,8 @@ describe('an old and a new outline', () => {
         fc.integer({ min: 0, max: 6 }),
         (w, h, by, n) => {
           const many = Array.from({ length: n }, (_, i) => ({
-            words: '1 1/16 in narrower',
+            size: '1 1/16 in',
+            way: 'narrower',
             where: 'upper arm',
             y: mm((h * i) / 6),
           }));
@@ -96,8 +97,8 @@ describe('an old and a new outline', () => {
             expect(n).toBeGreaterThanOrEqual(0);
             expect(n).toBeLessThanOrEqual((i % 2 === 0 ? drawn.wide : drawn.high) + 0.1);
           });
-          for (const { x, y, words } of drawn.labels) {
-            expect(x + words.length * 17 * 0.54).toBeLessThanOrEqual(drawn.wide);
+          for (const { x, y, size, way } of drawn.labels) {
+            expect(x + (size.length * 28 + (way.length + 1) * 18) * 0.54).toBeLessThanOrEqual(drawn.wide);
             expect(y).toBeLessThan(drawn.foot.y);
           }
         },
@@ -108,7 +109,7 @@ describe('an old and a new outline', () => {
 
   test('a length is marked beside the piece, from where to where it changes', () => {
     const [label] = beforeAfterLines(box(200, 400), box(200, 420), [
-      { words: '20 mm longer', where: 'below the waist', y: mm(100), to: mm(300) },
+      { size: '20 mm', way: 'longer', where: 'below the waist', y: mm(100), to: mm(300) },
     ]).labels;
     const [a, b] = label!.across;
     expect(a.x).toBe(b.x);

@@ -9,6 +9,7 @@ import { readOutfit } from '../../outfit/reading.ts';
 import { writeOutfit } from '../../outfit/writing.ts';
 import { changesBetween } from '../../store/changes-between.ts';
 import type { Change } from '../../store/describe-change.ts';
+import { undoName } from '../bench/undo-name.ts';
 import type { Session } from '../session.ts';
 import { begun } from './words.ts';
 
@@ -123,7 +124,7 @@ export function leave(): void {
   asked.value = undefined;
 }
 
-/** Takes back the last change to the description; does nothing where something else was done last. */
+/** Takes back the last change to the description, a cure as well; does nothing where something else was done last. */
 export function undoLast(session: Session): void {
   problem.value = '';
   if (lastChange(session) !== undefined) session.undo();
@@ -133,5 +134,6 @@ export function undoLast(session: Session): void {
 export function lastChange(session: Session): string | undefined {
   const { undo } = session.progress.value;
   if (undo?.kind === 'redescribed') return undo.say ?? 'the last change';
+  if (undo?.kind === 'reworked') return undoName(undo, undefined);
   return undo?.kind === 'described' ? 'the last change' : undefined;
 }

@@ -23,6 +23,7 @@ export function GateOffers({ session, late }: { readonly session: Session; reado
     readonly of: Late;
     readonly offers: readonly GateOffer[];
     readonly all: boolean;
+    readonly failed?: boolean;
   }>({
     of: late,
     offers: [],
@@ -35,7 +36,13 @@ export function GateOffers({ session, late }: { readonly session: Session; reado
     let timer: ReturnType<typeof setTimeout> | undefined;
     const next = (): void => {
       const garment = garments.shift();
-      if (garment !== undefined) offers = [...offers, ...gatesWorth(late, garment)];
+      try {
+        if (garment !== undefined) offers = [...offers, ...gatesWorth(late, garment)];
+      } catch {
+        // A slip of the reckoning must not leave the page waiting for ever.
+        found.value = { of: late, offers: [], all: true, failed: true };
+        return;
+      }
       offers = offers.toSorted((a, b) => b.saves - a.saves);
       if (garments.length === 0) found.value = { of: late, offers, all: true };
       if (garments.length > 0) timer = setTimeout(next, 0);
@@ -43,7 +50,7 @@ export function GateOffers({ session, late }: { readonly session: Session; reado
     timer = setTimeout(next, 0);
     return () => clearTimeout(timer);
   }, [late, open.value]);
-  const { of, offers, all } = found.value;
+  const { of, offers, all, failed } = found.value;
   // While it is worked out anew, what was offered before stays where it is.
   const known = all && of === late;
   return (
@@ -57,7 +64,8 @@ export function GateOffers({ session, late }: { readonly session: Session; reado
       <p role="status">
         {put.value !== '' && `In the order now: ${lower(put.value)}. `}
         {!known && 'Reckoning…'}
-        {known && offers.length === 0 && 'No other try-on would save more than it costs.'}
+        {known && failed && 'This could not be reckoned.'}
+        {known && !failed && offers.length === 0 && 'No other try-on would save more than it costs.'}
       </p>
       {problem.value !== '' && (
         <p class="notice" role="alert">

@@ -14,14 +14,24 @@ import '../describe/describe.css';
 export default function LatePart({ session }: { readonly session: Session }) {
   const [outfit, running] = [session.outfit.value, session.running.value];
   const late = useSignal<Late | undefined>(undefined);
+  const failed = useSignal(false);
   const garment = useSignal('');
   useEffect(
     () =>
-      reckonLate(session, (found) => {
-        late.value = found;
-      }),
+      reckonLate(
+        session,
+        (found) => {
+          failed.value = false;
+          late.value = found;
+        },
+        () => {
+          failed.value = true;
+        },
+      ),
     [outfit, running],
   );
+  if (failed.value)
+    return <p role="status">This could not be reckoned. The order itself does not need it.</p>;
   const found = late.value;
   // While it is worked out anew, what was found before stays.
   if (!found) return <p role="status">Reckoning…</p>;

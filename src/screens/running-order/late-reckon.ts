@@ -15,9 +15,9 @@ export interface Late extends GateBasis {
 
 /**
  * Works out what the likeliest misfits would cost along the running order, a garment at a time so that the page can be
- * touched meanwhile, and then tells it; nothing where there is no order. Returns what calls it off.
+ * touched meanwhile, and then tells it, or that it `failed`; nothing where there is no order. Returns what calls it off.
  */
-export function reckonLate(session: Session, tell: (late: Late) => void): () => void {
+export function reckonLate(session: Session, tell: (late: Late) => void, failed: () => void): () => void {
   const [outfit, running] = [session.outfit.peek(), session.running.peek()];
   const progress = session.progress.peek();
   if (!outfit || !running) return () => {};
@@ -29,11 +29,11 @@ export function reckonLate(session: Session, tell: (late: Late) => void): () => 
   const garments = [...outfit.garments];
   const misfits: Seeable[] = [];
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const next = (): void => {
+  const work = (): void => {
     const garment = garments.shift();
     if (garment) {
       const tried = fits.filter((id) => id === garment.id).length;
-      misfits.push(...likelyMisfits(outfit, garment, seen, tried).map(seeable));
+      misfits.push(...likelyMisfits(garment, seen, tried).map(seeable));
       timer = setTimeout(next, 0);
       return;
     }
@@ -48,6 +48,14 @@ export function reckonLate(session: Session, tell: (late: Late) => void): () => 
       own,
       tried: fits.length,
     });
+  };
+  // A slip of the reckoning must not leave the page waiting for ever.
+  const next = (): void => {
+    try {
+      work();
+    } catch {
+      failed();
+    }
   };
   timer = setTimeout(next, 0);
   return () => clearTimeout(timer);

@@ -3,11 +3,11 @@ import { useEffect, useId, useRef } from 'preact/hooks';
 import { inches, type Length, mm, nm, toMm, zero } from '../../length/length.ts';
 import { readLength } from '../../length/reading.ts';
 import { asWritten, readSaid } from '../../length/spoken.ts';
-import type { Marking } from '../../length/writing.ts';
+import { type Marking, writeLength } from '../../length/writing.ts';
 import { Sign } from '../../ui/signs.tsx';
 import { fieldLength } from '../describe/filled.ts';
 import { understood } from '../reckoner/entries.ts';
-import { canListen, listen } from './speech.ts';
+import { languageHeard, listen } from './speech.ts';
 
 /** What a pinch of cloth mostly comes to, and the mark by which it is put right. */
 const USUAL: Readonly<Record<Marking['unit'], { readonly mark: Length; readonly chips: readonly Length[] }>> =
@@ -18,6 +18,12 @@ const USUAL: Readonly<Record<Marking['unit'], { readonly mark: Length; readonly 
     },
     mm: { mark: mm(1), chips: [5, 10, 15, 20, 30, 50].map(mm) },
   };
+
+/** What the field takes: the words are those that a keyboard's own microphone writes. */
+const MEANS: Readonly<Record<Marking['unit'], string>> = {
+  in: 'Type it or dictate it: 5/8, or “five eighths”.',
+  mm: 'Type it or dictate it: 16, or “sixteen millimetres”.',
+};
 
 /** Nobody pins more than this away. */
 const MOST = mm(3_000);
@@ -37,35 +43,56 @@ export function readAmount(
     : { amount: read.value };
 }
 
+/** How an amount was understood, where that is not plain from what is written; words never are. */
+function readsAs(text: string, marking: Marking): string | undefined {
+  const { amount } = readAmount(text, marking.unit);
+  if (amount === undefined) return undefined;
+  const plain = readLength(text, marking.unit).ok;
+  return (
+    understood(plain ? text : (asWritten(text) ?? text), marking) ??
+    (plain ? undefined : `= ${writeLength(amount, marking).text}`)
+  );
+}
+
 /** How much: typed, spoken, touched or stepped by a mark of the rule. */
 export function AmountBox(props: {
   readonly label: string;
-  readonly means: string | undefined;
   readonly text: string;
   readonly fault: string | undefined;
   readonly marking: Marking;
   readonly onText: (text: string) => void;
 }) {
-  const { label, means, text, fault, marking, onText } = props;
+  const { label, text, fault, marking, onText } = props;
   const id = useId();
   const hears = useSignal(false);
+  const lang = useSignal<string | undefined>(undefined);
   const stop = useRef<(() => void) | undefined>(undefined);
-  useEffect(() => () => stop.current?.(), []);
+  useEffect(() => {
+    let here = true;
+    void languageHeard().then((found) => {
+      if (here) lang.value = found;
+    });
+    return () => {
+      here = false;
+      stop.current?.();
+    };
+  }, []);
   const { mark, chips } = USUAL[marking.unit];
   const now = readAmount(text, marking.unit).amount ?? zero;
   const put = (length: Length): void => onText(length > 0 ? fieldLength(length, marking.unit) : '');
   const step = (by: 1 | -1): void => put(nm(Math.max(0, (Math.round(now / mark) + by) * mark)));
-  const reads = fault === undefined ? understood(asWritten(text) ?? text, marking) : undefined;
-  const told = [means && `${id}-means`, reads && `${id}-reads`, fault && `${id}-fault`]
+  const reads = fault === undefined ? readsAs(text, marking) : undefined;
+  const told = [`${id}-${reads === undefined ? 'means' : 'reads'}`, fault && `${id}-fault`]
     .filter(Boolean)
     .join(' ');
-  const speak = (): void => {
+  const speak = (language: string): void => {
     if (hears.value) {
       stop.current?.();
       return;
     }
     hears.value = true;
     stop.current = listen(
+      language,
       (readings) => {
         // The likeliest of what was heard that is a length; else what was heard, to be put right by hand.
         const said = readings.find((one) => readSaid(one, marking.unit).ok) ?? readings[0];
@@ -79,11 +106,6 @@ export function AmountBox(props: {
   return (
     <div class="field-box amount-box" data-field="amount">
       <label for={id}>{label}</label>
-      {means !== undefined && (
-        <p class="means" id={`${id}-means`}>
-          {means}
-        </p>
-      )}
       <div class="amount-row">
         <button
           type="button"
@@ -106,7 +128,7 @@ export function AmountBox(props: {
           enterkeyhint="done"
           maxLength={80}
           aria-invalid={fault !== undefined}
-          {...(told === '' ? {} : { 'aria-describedby': told })}
+          aria-describedby={told}
           onInput={(event) => onText(event.currentTarget.value)}
           onBlur={() => {
             const said = readLength(text, marking.unit).ok ? undefined : asWritten(text);
@@ -118,8 +140,12 @@ export function AmountBox(props: {
           +
         </button>
       </div>
-      {reads !== undefined && (
-        <p class="means" id={`${id}-reads`}>
+      {reads === undefined ? (
+        <p class="means" id={`${id}-means`}>
+          {MEANS[marking.unit]}
+        </p>
+      ) : (
+        <p class="reads" id={`${id}-reads`} data-part="reads">
           {reads}
         </p>
       )}
@@ -145,14 +171,17 @@ export function AmountBox(props: {
           </button>
         ))}
       </div>
-      {canListen() && (
-        <div class="spoken">
-          <button type="button" class="plain" data-part="speak" aria-pressed={hears.value} onClick={speak}>
-            <Sign name="aloud" />
-            {hears.value ? 'Listening…' : 'Say it'}
-          </button>
-          <p class="means">The browser listens. Some send what they hear elsewhere to be read.</p>
-        </div>
+      {lang.value !== undefined && (
+        <button
+          type="button"
+          class="plain"
+          data-part="speak"
+          aria-pressed={hears.value}
+          onClick={() => speak(lang.peek() ?? 'en-GB')}
+        >
+          <Sign name="aloud" />
+          {hears.value ? 'Listening…' : 'Say it'}
+        </button>
       )}
     </div>
   );

@@ -154,7 +154,7 @@ function Steps({ cure, session }: { readonly cure: Cure; readonly session: Sessi
       <ol>
         {again.map(({ step, only, minutes }) => (
           <li key={step}>
-            {steps?.get(step)?.say ?? step}
+            {steps?.get(step)?.again?.say ?? steps?.get(step)?.say ?? step}
             {only !== undefined && `, ${only}`} <span class="quiet">{writeMinutes(minutes)}</span>
           </li>
         ))}

@@ -128,11 +128,15 @@ function Found(
   const chosen = which.value === 'other' && other ? 'other' : 'best';
   const cure = chosen === 'other' ? other : best;
   const marking = markingFor(session.units.value);
-  const noteAt = (deed: string): string => tryHash(session, garment.id, 'kept', deed);
+  const noteAt = (deed: string): string => tryHash(session, garment.id, 'kept', deed, 'cure');
   if (!cure || !best) {
     return (
       <Frame {...props} state="none">
-        <p>Nothing that was noted could be put right by changing the pieces.</p>
+        <p>
+          {cures.unmet.length === 0
+            ? 'Nothing that was noted can be reckoned with yet.'
+            : 'Nothing that was noted could be put right by changing the pieces.'}
+        </p>
         <CureRest cures={cures} notes={notes} means={means} noteAt={noteAt} />
         <a class="main" href={back}>
           Look at what was seen

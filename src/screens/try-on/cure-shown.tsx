@@ -53,7 +53,7 @@ export function CureShown(props: {
         ))}
       </section>
       <section data-part="cure-why">
-        <h2>Why, and how to be sure first</h2>
+        <h2>Make sure before you unpick</h2>
         <ul class="cure-list">
           {cure.taken.map(({ observation, cause }) => (
             <Why
@@ -125,25 +125,17 @@ function Why({
   const found = causeOf(entry, cause);
   return (
     <li>
-      <p>
-        <b>{seenWords(note, entry)}</b>
-        {found && `, because ${found.is}.`}
+      <p class="cure-test">
+        {note?.sure === cause ? 'Your test has shown it.' : (found?.test ?? 'No test is known.')}
       </p>
-      {note?.sure === cause ? (
-        <p>Your test has shown it.</p>
-      ) : (
-        found && (
-          <>
-            <p>
-              <b>Before you unpick:</b> {found.test}
-            </p>
-            <a class="plain" href={href}>
-              It shows something else
-            </a>
-          </>
-        )
-      )}
-      {found?.limits !== undefined && <p class="quiet">{found.limits}</p>}
+      <details>
+        <summary>{seenWords(note, entry)}</summary>
+        {found && <p>It is taken that {found.is}.</p>}
+        {found?.limits !== undefined && <p>{found.limits}</p>}
+        <a class="plain" href={href}>
+          It shows something else<span class="unseen">: {seenWords(note, entry)}</span>
+        </a>
+      </details>
     </li>
   );
 }

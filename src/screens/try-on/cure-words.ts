@@ -120,10 +120,10 @@ export function changesAt(
     const i = heights.findIndex(([level]) => level === amount.level);
     const [y, below] = [heights[i]?.[1], heights[i + 1]?.[1]];
     if (y === undefined) return [];
-    const words = `${sizeOf(amount.by, marking).text} ${wayOf(amount)}`;
+    const words = { size: sizeOf(amount.by, marking).text, way: wayOf(amount) };
     const where = levelWords(amount.level);
-    if (amount.kind === 'width') return [{ words, where, y }];
-    return below === undefined ? [] : [{ words, where: `below the ${where}`, y, to: below }];
+    if (amount.kind === 'width') return [{ ...words, where, y }];
+    return below === undefined ? [] : [{ ...words, where: `below the ${where}`, y, to: below }];
   });
 }
 

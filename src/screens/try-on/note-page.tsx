@@ -3,14 +3,15 @@ import { useId, useRef } from 'preact/hooks';
 import { writeSource } from '../../cloth/source.ts';
 import type { Entry } from '../../fitting/entry.ts';
 import type { Seen } from '../../store/progress-types.ts';
-import { MOST_WORDS } from '../../store/read-fitting.ts';
+import { Sign } from '../../ui/signs.tsx';
 import { markingFor } from '../choices.ts';
 import { useFilled } from '../describe/filled.ts';
 import { Head } from '../describe/head.tsx';
 import { AmountBox, readAmount } from './amount-box.tsx';
 import { Causes } from './causes.tsx';
 import type { TriedProps } from './garment-page.tsx';
-import { keepReplaced, noteKey, noteWritten, tryHash } from './notes.ts';
+import { keepReplaced, noteKey, noteWritten, tryHash, wordsFault } from './notes.ts';
+import { photoFault } from './photo.ts';
 import { PhotoBox } from './photo-box.tsx';
 
 const SIDES = [
@@ -20,8 +21,15 @@ const SIDES = [
 ] as const;
 
 /** Something that is seen: how much, on which side, what is behind it, in the maker's own words, and how it looks. */
-export function NotePage(props: TriedProps & { readonly entry: Entry; readonly note: Seen | undefined }) {
-  const { session, garment, entry, note } = props;
+export function NotePage(
+  props: TriedProps & {
+    readonly entry: Entry;
+    readonly note: Seen | undefined;
+    /** Looked at from the page of the cure, which it leads back to. */
+    readonly toCure: boolean;
+  },
+) {
+  const { session, garment, entry, note, toCure } = props;
   const marking = markingFor(session.units.value);
   const { unit } = marking;
   const stands = note ? noteWritten(note, unit) : { side: 'both' };
@@ -34,15 +42,26 @@ export function NotePage(props: TriedProps & { readonly entry: Entry; readonly n
   const { amount, fault } = readAmount(text('amount'), unit);
   const side = SIDES.find(([id]) => id === text('side'))?.[0] ?? 'both';
   const out = text('out').split(' ').filter(Boolean);
-  const up = [{ say: garment.name, href: tryHash(session, garment.id) }];
+  const back = tryHash(session, garment.id, ...(toCure ? ['cure'] : []));
+  const up = [{ say: toCure ? 'How to put it right' : garment.name, href: back }];
+  const [words, photo] = [text('words').trim(), text('photo')];
+  const long = wordsFault(words);
 
   const save = (): void => {
     asked.value = true;
-    if (fault !== undefined) {
-      form.current?.querySelector<HTMLElement>('[data-field="amount"] input')?.focus();
+    const wrong =
+      fault !== undefined
+        ? '[data-field="amount"] input'
+        : long !== undefined
+          ? '[data-field="words"] textarea'
+          : photoFault(photo) !== undefined
+            ? '[data-part="photo"] input'
+            : undefined;
+    if (wrong !== undefined) {
+      form.current?.querySelector<HTMLElement>(wrong)?.focus();
       return;
     }
-    const [sure, words, photo] = [text('sure'), text('words').trim(), text('photo')];
+    const sure = text('sure');
     session.act(
       {
         kind: 'seen',
@@ -59,7 +78,7 @@ export function NotePage(props: TriedProps & { readonly entry: Entry; readonly n
     );
     keepReplaced(session, note);
     clear();
-    location.hash = tryHash(session, garment.id);
+    location.hash = back;
   };
 
   return (
@@ -78,7 +97,6 @@ export function NotePage(props: TriedProps & { readonly entry: Entry; readonly n
         {entry.asks !== undefined && (
           <AmountBox
             label={entry.asks}
-            means={undefined}
             text={text('amount')}
             fault={asked.value ? fault : undefined}
             marking={marking}
@@ -116,12 +134,19 @@ export function NotePage(props: TriedProps & { readonly entry: Entry; readonly n
             id={wordsId}
             class="field lines"
             rows={2}
-            maxLength={MOST_WORDS}
             value={text('words')}
+            aria-invalid={long !== undefined}
+            {...(long === undefined ? {} : { 'aria-describedby': `${wordsId}-fault` })}
             onInput={(event) => write('words', event.currentTarget.value)}
           />
+          {long !== undefined && (
+            <p class="fault" id={`${wordsId}-fault`} role="alert" data-part="fault">
+              <Sign name="caution" />
+              <span>{long}</span>
+            </p>
+          )}
         </div>
-        <PhotoBox photo={text('photo')} what={entry.seen} onPhoto={(photo) => write('photo', photo)} />
+        <PhotoBox photo={photo} what={entry.seen} onPhoto={(photo) => write('photo', photo)} />
         <cite class="quiet">{writeSource(entry.source)}</cite>
         <div class="try-foot">
           <button type="submit" class="main" data-part="note-it">

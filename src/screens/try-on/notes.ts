@@ -4,7 +4,7 @@ import { nm } from '../../length/length.ts';
 import type { ReadingUnit } from '../../length/reading.ts';
 import type { Act, DeedId } from '../../store/deed.ts';
 import type { Progress, Seen } from '../../store/progress-types.ts';
-import { readFitting } from '../../store/read-fitting.ts';
+import { MOST_WORDS, readFitting } from '../../store/read-fitting.ts';
 import { keepDraft, recallDraft, type Written } from '../describe/drafts.ts';
 import { fieldLength } from '../describe/filled.ts';
 import { writeHash } from '../route.ts';
@@ -18,6 +18,12 @@ export const tryHash = ({ id }: Pick<Session, 'id'>, ...at: readonly string[]): 
 /** Under this name the form about something seen keeps what is written in it. */
 export const noteKey = (session: Pick<Session, 'id'>, garment: string, entry: string): string =>
   `${session.id}/try/${garment}/${entry}`;
+
+/** Why words are too many for one note; undefined where they go in. */
+export const wordsFault = ({ length }: string): string | undefined =>
+  length <= MOST_WORDS
+    ? undefined
+    : `A note holds ${MOST_WORDS} letters, and these are ${length - MOST_WORDS} more. Put the rest in a second note.`;
 
 /** What a form about something seen shows of a note that is kept already. */
 export const noteWritten = (note: Seen, unit: ReadingUnit): Written => ({

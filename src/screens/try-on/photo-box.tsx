@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { Sign } from '../../ui/signs.tsx';
-import { smallPhoto } from './photo.ts';
+import { focusOn } from '../describe/focus-on.ts';
+import { photoFault, smallPhoto } from './photo.ts';
 
 /** A picture kept with the note: taken now, or chosen. It stays on this device. */
 export function PhotoBox(props: {
@@ -10,16 +11,17 @@ export function PhotoBox(props: {
 }) {
   const { photo, what, onPhoto } = props;
   const busy = useSignal(false);
-  const fault = useSignal('');
+  const unread = useSignal('');
   const take = async (file: File | undefined): Promise<void> => {
     if (!file) return;
     busy.value = true;
     const small = await smallPhoto(file);
     busy.value = false;
-    fault.value =
+    unread.value =
       small === undefined ? 'This picture cannot be read here; a JPEG or PNG picture would do.' : '';
     if (small !== undefined) onPhoto(small);
   };
+  const fault = unread.value || (photoFault(photo) ?? '');
   return (
     <section data-part="photo">
       <h2>Photo</h2>
@@ -27,10 +29,10 @@ export function PhotoBox(props: {
       <p role="status" class={busy.value ? '' : 'unseen'}>
         {busy.value ? 'Making it small…' : photo === '' ? '' : 'A photo is with the note.'}
       </p>
-      {fault.value !== '' && (
+      {fault !== '' && (
         <p class="fault" role="alert">
           <Sign name="caution" />
-          <span>{fault.value}</span>
+          <span>{fault}</span>
         </p>
       )}
       <div class="choice">
@@ -47,7 +49,14 @@ export function PhotoBox(props: {
           />
         </label>
         {photo !== '' && (
-          <button type="button" class="plain" onClick={() => onPhoto('')}>
+          <button
+            type="button"
+            class="plain"
+            onClick={() => {
+              onPhoto('');
+              focusOn('[data-part="photo"] input');
+            }}
+          >
             Take the photo off
           </button>
         )}

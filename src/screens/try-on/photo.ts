@@ -14,6 +14,12 @@ export function fitWithin(
   return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
 }
 
+/** Why a picture cannot be kept; undefined where it can, and where there is none. */
+export const photoFault = (photo: string): string | undefined =>
+  photo === '' || (photo.length <= MOST_PHOTO && photo.startsWith('data:image/jpeg;base64,'))
+    ? undefined
+    : 'This picture cannot be kept here, it is too large; take another, or take it off.';
+
 /** How many bytes a data URL stands for: four letters for three of them. */
 const bytesIn = (url: string): number => ((url.length - url.indexOf(',') - 1) * 3) / 4;
 

@@ -33,7 +33,8 @@ const isView = (text: string | undefined): text is View =>
 
 /**
  * The pages by their address: nothing for the garments; `<garment>` and under it `at/<view>/<place>` for what can be seen
- * there, `all`, `see/<entry>` to note it, `kept/<note>` to look at a note again, and `cure`.
+ * there, `all`, `see/<entry>` to note it, `kept/<note>` to look at a note again (`kept/<note>/cure` from the cure and back to
+ * it), and `cure`.
  */
 export default function TryOn({
   session,
@@ -57,7 +58,7 @@ export default function TryOn({
     const note = what === 'kept' ? noteCalled(session.progress.value, which) : undefined;
     const entry: Entry | undefined = entryCalled(note?.entry ?? which);
     return entry && (what === 'see' || note) ? (
-      <NotePage key={at.join('/')} {...props} entry={entry} note={note} />
+      <NotePage key={at.join('/')} {...props} entry={entry} note={note} toCure={place === 'cure'} />
     ) : (
       <NotThere
         session={session}
