@@ -33,12 +33,14 @@ export interface Cure {
   readonly changes: readonly PieceChange[];
   /** Works that are sewn in besides. */
   readonly adds: readonly { readonly garment: string; readonly work: Work }[];
+  /** Gathers that come out fuller or less full, in words, by the id of their work. */
+  readonly gathers?: readonly { readonly work: string; readonly say: string }[];
   /** What each thing seen is taken to come from. */
   readonly taken: readonly { readonly observation: string; readonly cause: string }[];
   readonly undoing: Undoing;
   /** Undoing, doing again, and what is added: work only, however likely its causes are. */
   readonly minutes: number;
-  /** The outfit with the changed outlines and what is added. A change to one side of a pair leaves the outline alone. */
+  /** The outfit with the changed outlines, gathers as full as these leave them, and what is added. A change to one side of a pair leaves the outline alone. */
   readonly after: Outfit;
 }
 

@@ -13,7 +13,7 @@ import { whyNot } from './cure-why.ts';
 import { sayAmounts } from './cure-words.ts';
 import type { Level, Role } from './entry.ts';
 import { fitted } from './fitted.ts';
-import { gathersAfter } from './gathers-after.ts';
+import { gathersAfter, regathered } from './gathers-after.ts';
 import { leastWork } from './least-work.ts';
 import type { Observation } from './observation.ts';
 import type { Puzzle, Solution } from './puzzle.ts';
@@ -106,9 +106,12 @@ function cureOf(room: Room, solution: Solution): Cure {
   const named = (piece: string): string => garment.pieces.find(({ id }) => id === piece)?.name ?? piece;
   const taken = [...solution.causes].map(([observation, cause]) => ({ observation, cause }));
   const adds = addsOf(garment, room.roles, room.observations, taken);
+  const after = afterwards(room, changes, adds);
+  const gathers = regathered(garment, after);
   const say = [
     ...changes.map((change) => [named(change.piece), change.say].filter(Boolean).join(' ')),
     ...adds.map(({ work }) => work.name),
+    ...gathers.map((one) => one.say),
   ].join('; ');
   const alterations = changes.map(
     ({ piece, how, edges, side, say: its }): Alteration => ({
@@ -129,10 +132,11 @@ function cureOf(room: Room, solution: Solution): Cure {
   return {
     changes: settled,
     adds,
+    ...(gathers.length > 0 ? { gathers } : {}),
     taken,
     undoing: undone,
     minutes: Math.round((solution.minutes - built.doubt(solution.causes)) * 10) / 10,
-    after: afterwards(room, settled, adds),
+    after: { ...outfit, garments: outfit.garments.map((one) => (one === garment ? after : one)) },
   };
 }
 
@@ -168,8 +172,8 @@ function changeOf(room: Room, way: string, found: ReadonlyMap<string, number>): 
   ];
 }
 
-/** The outfit with the new outlines and what is added. An outline stands for both of a pair, so a change to one leaves it. */
-function afterwards({ outfit, garment }: Room, changes: readonly PieceChange[], adds: Cure['adds']): Outfit {
+/** The garment with the new outlines and what is added. An outline stands for both of a pair, so a change to one leaves it. */
+function afterwards({ garment }: Room, changes: readonly PieceChange[], adds: Cure['adds']): Garment {
   const outlines = new Map(
     changes.flatMap(({ piece, side, after }) => (side === 'both' ? [[piece, after] as const] : [])),
   );
@@ -181,8 +185,5 @@ function afterwards({ outfit, garment }: Room, changes: readonly PieceChange[], 
     }),
     works: [...garment.works, ...adds.map(({ work }) => work)],
   };
-  return {
-    ...outfit,
-    garments: outfit.garments.map((one) => (one === garment ? gathersAfter(garment, changed) : one)),
-  };
+  return gathersAfter(garment, changed);
 }

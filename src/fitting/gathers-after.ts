@@ -51,3 +51,19 @@ export function gathersAfter(before: Garment, after: Garment): Garment {
   });
   return { ...after, works };
 }
+
+/** Gathers that come out fuller or less full, each in words: `Lower gathers 2.38 times as long as their place instead of 2.5`. */
+export function regathered(before: Garment, after: Garment): readonly { work: string; say: string }[] {
+  const was = new Map(
+    before.works.flatMap((one) => (one.kind === 'gather' ? [[one.id, one.fullness] as const] : [])),
+  );
+  return after.works.flatMap((one) => {
+    const from = one.kind === 'gather' ? was.get(one.id) : undefined;
+    if (one.kind !== 'gather' || from === undefined || from === one.fullness) return [];
+    const [times, instead] = [from, one.fullness].map((full) => full.toFixed(2).replace(/\.?0+$/, ''));
+    // What rounds to the same is drawn up as before.
+    return times === instead
+      ? []
+      : [{ work: one.id, say: `${one.name} ${instead} times as long as their place instead of ${times}` }];
+  });
+}

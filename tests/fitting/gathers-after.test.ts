@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { altered } from '../../src/fitting/altered.ts';
 import type { Level } from '../../src/fitting/entry.ts';
-import { gathersAfter } from '../../src/fitting/gathers-after.ts';
+import { gathersAfter, regathered } from '../../src/fitting/gathers-after.ts';
 import { inches, type Length } from '../../src/length/length.ts';
 import type { Garment } from '../../src/outfit/outfit.ts';
 import { demo } from '../outfit/demo-files.ts';
@@ -34,7 +34,15 @@ describe('gathers after a change', () => {
       ),
     };
     // 23 3/4 in on 10 in instead of on 9 1/2 in.
-    expect(fullness(gathersAfter(garment, wider))).toEqual({ 'upper-gathers': 1.5, 'lower-gathers': 2.375 });
+    const after = gathersAfter(garment, wider);
+    expect(fullness(after)).toEqual({ 'upper-gathers': 1.5, 'lower-gathers': 2.375 });
+    expect(regathered(garment, after)).toEqual([
+      {
+        work: 'lower-gathers',
+        say: expect.stringMatching(/ 2\.38 times as long as their place instead of 2\.5$/),
+      },
+    ]);
+    expect(regathered(garment, gathersAfter(garment, garment))).toEqual([]);
   });
 });
 

@@ -13,13 +13,22 @@ import { noOrder } from '../describe/change.ts';
 import type { Session } from '../session.ts';
 import { unkept } from './cure-notes.ts';
 
-/** The changed pieces as the maker's own, so that the unit that brought them leaves them as they are now. */
-export function ownPieces(after: Outfit, { changes }: Pick<Cure, 'changes'>): Outfit {
+/** The changed pieces and gathers as the maker's own, so that the unit that brought them leaves them as they are now. */
+export function ownPieces(
+  after: Outfit,
+  { changes, gathers = [] }: Pick<Cure, 'changes' | 'gathers'>,
+): Outfit {
+  const works = gathers.map(({ work }) => work);
   let outfit = after;
   for (const { garment, piece } of changes) {
     const here = garmentIn(outfit, garment);
     if (!here) continue;
-    const units = here.units.map((use) => (use.brought.includes(piece) ? ownsToo(use, [piece]) : use));
+    const units = here.units.map((use) =>
+      ownsToo(
+        use,
+        [piece, ...works].filter((id) => use.brought.includes(id)),
+      ),
+    );
     outfit = withGarment(outfit, { ...here, units });
   }
   return outfit;

@@ -64,6 +64,9 @@ function One(props: {
         {cure.adds.map(({ work }) => (
           <li key={work.id}>{work.name} sewn in</li>
         ))}
+        {cure.gathers?.map(({ work, say }) => (
+          <li key={work}>{say}</li>
+        ))}
       </ul>
       <p>
         <b>{writeMinutes(cure.minutes)}</b>
