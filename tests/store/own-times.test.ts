@@ -47,6 +47,14 @@ describe('the minutes that a step really took', () => {
     expect(counted).toBeCloseTo(140 / 60, 10);
   });
 
+  it('are not taken from a count that is still going on', () => {
+    const begun = Array.from({ length: 13 }, (_, i) => tap(i * 10 + 1));
+    expect(own(open(0), ...begun)).toBeUndefined();
+    expect(own(open(0), done(90), again(100), open(200), ...begun.map((_, i) => tap(300 + 10 * i)))).toBe(
+      1.5,
+    );
+  });
+
   it('are not taken from a count of which little was timed', () => {
     expect(own(open(0), tap(1), tap(120), tap(240), tap(245), done(600))).toBe(10);
   });

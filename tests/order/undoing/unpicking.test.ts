@@ -44,6 +44,15 @@ describe('minutes of unpicking', () => {
   });
 });
 
+describe('gathering rows', () => {
+  it('come out with the seam that holds them, and are sewn again', () => {
+    const { undo: out, again } = undo([moved('sleeves', 'sleeve', 'lower')]).rework;
+    expect(out.map(({ of }) => of.id)).toContain('cuff-seam');
+    expect(out.map(({ of }) => of.id)).not.toContain('lower-gathers');
+    expect(again.map(({ step }) => step)).toContain('sleeves/lower-gathers/rows');
+  });
+});
+
 describe('the part of a step that is done again', () => {
   it('is all of an elastic, which is one piece, where a part of its casing is opened', () => {
     const left = undo([anew('hose', 'thigh', { side: 'left' })]).rework.again;
