@@ -1,6 +1,6 @@
-import { cleanup, fireEvent, render, screen, within } from '@testing-library/preact';
+import { cleanup, fireEvent, render, screen, waitFor, within } from '@testing-library/preact';
 import fc from 'fast-check';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { LatePoint } from '../../src/order/undoing/late.ts';
 import { LateCurve } from '../../src/screens/running-order/late-curve.tsx';
 import {
@@ -11,8 +11,26 @@ import {
   scaleFor,
   WIDE,
 } from '../../src/screens/running-order/late-lines.ts';
+import LatePart from '../../src/screens/running-order/late-part.tsx';
+import { clearDesks, desk, shirt } from './describe/desk.ts';
 
-afterEach(cleanup);
+const slips = vi.hoisted(() => ({ misfits: false }));
+vi.mock('../../src/fitting/misfits.ts', async (original) => {
+  const real = await original<typeof import('../../src/fitting/misfits.ts')>();
+  return {
+    ...real,
+    likelyMisfits(...given: Parameters<typeof real.likelyMisfits>) {
+      if (slips.misfits) throw new Error('a slip of the reckoning');
+      return real.likelyMisfits(...given);
+    },
+  };
+});
+
+afterEach(() => {
+  cleanup();
+  clearDesks();
+  slips.misfits = false;
+});
 
 /** A curve made by hand: nothing before the first cut, then more and more. */
 const points: readonly LatePoint[] = [0, 10, 10, 45, 200, 200, 640].map((minutes, i) => ({
@@ -73,6 +91,20 @@ describe('the curve of finding out late', () => {
       '1 The shirt, bastedabout 3 h 20 minThe crotch sits low, about 6 h 30 min',
       'The endabout 10 h 30 minThe crotch sits low, about 21 h',
     ]);
+  });
+});
+
+describe('the reckoning of it', () => {
+  it('is waited for, and then drawn', async () => {
+    render(<LatePart session={desk(shirt).session} />);
+    expect(screen.getByRole('status').textContent).toBe('Reckoning…');
+    await waitFor(() => expect(document.querySelector('[data-part="late-curve"]')).not.toBeNull());
+  });
+
+  it('says so where it slips, and does not keep the maker waiting', async () => {
+    slips.misfits = true;
+    render(<LatePart session={desk(shirt).session} />);
+    await waitFor(() => expect(screen.getByRole('status').textContent).toContain('could not be reckoned'));
   });
 });
 

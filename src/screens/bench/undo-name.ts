@@ -55,7 +55,8 @@ function changeName(say = ''): string {
 
 /** A cure by the beginning of what it does: `the cure: centre front`. */
 function cureName(say = ''): string {
-  const short = shortName(say) ?? '';
+  // A figure without its unit would be misread.
+  const short = shortName(say.split(/\s\d/, 1)[0] ?? '') ?? '';
   return short === '' ? 'the cure' : `the cure: ${short.charAt(0).toLowerCase()}${short.slice(1)}`;
 }
 

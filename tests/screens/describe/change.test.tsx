@@ -37,6 +37,18 @@ describe('changing the description', () => {
     expect(undo()).toBeNull();
   });
 
+  test('that came with a cure is taken back by the name of the cure', async () => {
+    const rework = { id: 'r1', say: 'Left front 5/8 in wider', undo: [], again: [] };
+    const { session } = desk(shirt);
+    render(<UndoBar session={session} />);
+    session.act({ kind: 'reworked', say: rework.say, changes: [], cures: [], rework });
+    await session.settled();
+    expect(undo()!.textContent).toBe('Undo: the cure: left front');
+    fireEvent.click(undo()!);
+    await session.settled();
+    expect(session.progress.value.reworks).toEqual([]);
+  });
+
   test('writes nothing where nothing differs, and goes on all the same', async () => {
     const { session, acts } = desk(empty);
     let went = false;
