@@ -82,6 +82,22 @@ describe('the entries', () => {
     expect(words).not.toMatch(/\b(center|color|fiber|gray|molding|inseams? pocket|favor)\b/i);
   });
 
+  it('speak of the cut, and never against a body', () => {
+    const said = [
+      ...ENTRIES.map(({ id, seen }) => [id, seen] as const),
+      ...causes.map(
+        ([{ id }, one]) =>
+          [`${id} ${one.id}`, `${one.is} ${one.test} ${one.change} ${one.limits ?? ''}`] as const,
+      ),
+    ];
+    for (const [at, words] of said)
+      expect(words, at).not.toMatch(
+        /\b(fat|stout|skinny|bulky|bulges?|heavy figure|plump|flabby|abnormal|normal|defects?|flaws?|deform\w*|ugly|hump|knock-kneed|bow-legged|over-?weight|figure faults?)\b/i,
+      );
+    // The whole of a body is nobody's mistake: it is the garment that is too wide or too long.
+    for (const [{ id }, { is }] of causes) expect(is, id).not.toMatch(/\bthe body is\b/);
+  });
+
   it('have sources that are whole', () => {
     for (const { source } of [...ENTRIES, ...causes.map(([, cause]) => cause), ...CHECKS])
       if (source.kind === 'published')

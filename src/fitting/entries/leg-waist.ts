@@ -97,7 +97,7 @@ export const LEG_WAIST: readonly Entry[] = [
     causes: [
       {
         id: 'full-abdomen',
-        is: 'the abdomen pushes the waist down',
+        is: 'the front is cut too high and settles below the abdomen',
         test: 'Look from the side: the waist is not level.',
         change: 'Lower the front waist edge.',
         measured: 'From the waist edge to a tape tied level.',
