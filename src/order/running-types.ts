@@ -22,6 +22,8 @@ export interface AgainStep {
   readonly step: StepId;
   /** How much of it, after the step's own words: `only along the centre front`. Not there where all of it is done again. */
   readonly only?: string;
+  /** The one side on which it is done again, of a step that is done on two. */
+  readonly side?: 'left' | 'right';
   readonly minutes: number;
 }
 

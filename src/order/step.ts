@@ -46,6 +46,8 @@ export interface Step {
   readonly again?: {
     readonly rework: string;
     readonly only: string;
+    /** The one side on which it is done again. */
+    readonly side?: 'left' | 'right';
     readonly say: string;
     readonly minutes: number;
   };

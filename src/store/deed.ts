@@ -22,7 +22,12 @@ export interface ReworkWritten {
     readonly times: 1 | 2;
     readonly minutes: number;
   }[];
-  readonly again: readonly { readonly step: string; readonly only?: string; readonly minutes: number }[];
+  readonly again: readonly {
+    readonly step: string;
+    readonly only?: string;
+    readonly side?: 'left' | 'right';
+    readonly minutes: number;
+  }[];
 }
 
 /** Something done, with nothing of where and when. */

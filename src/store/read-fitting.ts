@@ -1,8 +1,10 @@
 import { bad, good, type Result } from '../length/result.ts';
 import type { Act } from './deed.ts';
 
-/** How many letters a picture may have as a data URL, and the words beside it: larger ones would make every copy heavy. */
+/** Most letters of a picture as a data URL: larger ones would make every copy heavy. */
 export const MOST_PHOTO = 240_000;
+
+/** Most letters of the words beside it. */
 export const MOST_WORDS = 2_000;
 
 /** Longest texts, in UTF-16 code units, and most entries of what is written down at a try-on. */
@@ -94,7 +96,12 @@ const UNDO: Readonly<Record<string, Check>> = {
 
 const OF: Readonly<Record<string, Check>> = { kind: oneOf('piece', 'work', 'join', 'gate'), id: name };
 
-const AGAIN: Readonly<Record<string, Check>> = { step: name, only: maybe(text(MOST.say, 0)), minutes };
+const AGAIN: Readonly<Record<string, Check>> = {
+  step: name,
+  only: maybe(text(MOST.say, 0)),
+  side: maybe(oneOf('left', 'right')),
+  minutes,
+};
 
 /** The first field of an object that is not as its check wants it. */
 const firstWrong = (

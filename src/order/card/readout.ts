@@ -148,7 +148,7 @@ function beadCount(on: CardSubject): Result<ReadoutFound, Refusal> | undefined {
   );
   const advice = [
     advise(
-      `${beads.alongLines * on.step.times} ${lower(work.line.name)} in all; have ${Math.ceil((beads.alongLines * on.step.times * (100 + SPARE_BEADS.value)) / 100)} with spare ones`,
+      `${beads.alongLines * sidesOf(on.step).length} ${lower(work.line.name)} in all; have ${Math.ceil((beads.alongLines * sidesOf(on.step).length * (100 + SPARE_BEADS.value)) / 100)} with spare ones`,
       memory,
     ),
     ...(work.line.atATime === 2

@@ -28,8 +28,9 @@ export function subjectOf(outfit: Outfit, step: Step): CardSubject | undefined {
   return { outfit, garment, looked, step, work, join, piece, cloth };
 }
 
-/** The sides on which a step is done: left and right, or one without a name. */
-export const sidesOf = (step: Step): readonly string[] => (step.times === 2 ? ['left', 'right'] : ['']);
+/** The sides on which a step is done: left and right, or the one on which it is done again, or one without a name. */
+export const sidesOf = ({ times, again }: Step): readonly string[] =>
+  times === 1 ? [''] : again?.side === undefined ? ['left', 'right'] : [again.side];
 
 /** `left front, ` before a name, or nothing. */
 export const onSide = (side: string, piece: Piece | undefined, name: string): string =>

@@ -88,14 +88,20 @@ export function doneAgain(
 ): ReadonlyMap<StepId, Step> {
   const found = new Map<StepId, Step>();
   for (const { id, again } of reworks) {
-    for (const { step: name, only, minutes } of again) {
+    for (const { step: name, only, side, minutes } of again) {
       const step = steps.get(name);
       if (!step) continue;
       found.set(name, {
         ...step,
         ...(only === undefined ? {} : { say: `${step.say}, ${only}` }),
         minutes,
-        again: { rework: id, only: only ?? '', say: step.say, minutes: step.minutes },
+        again: {
+          rework: id,
+          only: only ?? '',
+          ...(side === undefined ? {} : { side }),
+          say: step.say,
+          minutes: step.minutes,
+        },
       });
     }
   }

@@ -1,10 +1,11 @@
 import type { AgainStep } from '../running-types.ts';
 import type { Step, StepId } from '../step.ts';
 import { type Closure, closureOf } from './closure.ts';
-import { openedOf, staysOf } from './opened.ts';
+import { openedOf, sidesOpened, staysOf } from './opened.ts';
 import type { Prepared, Sub } from './prepared.ts';
 import { type Reckoned, reckon } from './reckon.ts';
 import { BOTH, LEFT } from './sides.ts';
+import { withStillOpen } from './still-open.ts';
 import { outStep, renewedStep } from './undo-steps.ts';
 import type { Alteration, Forced, Undoing } from './undoing-types.ts';
 import type { Now } from './unpicking.ts';
@@ -26,6 +27,7 @@ function nowOf(at: At): Now {
   const done = at.done instanceof Set ? at.done : new Set(at.done);
   // A step that is to be done again in part only still holds where it was left alone.
   return {
+    done,
     sewn: (step: Step) => done.has(step.id) || (step.again?.only ?? '') !== '',
     own: at.own ?? untimed,
   };
@@ -56,7 +58,7 @@ export function undoing(
     forced: closure.forced.map(({ piece, because }): Forced => ({ piece, because })),
     opened: out.map(({ open }) => openedOf(open)),
     stays: staysOf(out),
-    rework: { id: at.id, say: at.say, undo, again: againOf(prepared, closure, reckoned) },
+    rework: { id: at.id, say: at.say, undo, again: againOf(prepared, closure, reckoned, now) },
     minutes: { undo: reckoned.undo, again: reckoned.redo, total: totalOf(reckoned) },
   };
 }
@@ -90,7 +92,7 @@ function allAlterations(asked: readonly Alteration[], closure: Closure): readonl
   return all;
 }
 
-function againOf(prepared: Prepared, closure: Closure, { again }: Reckoned): readonly AgainStep[] {
+function againOf(prepared: Prepared, closure: Closure, { again }: Reckoned, now: Now): readonly AgainStep[] {
   return again
     .map((one): AgainStep => {
       const { room } = one.sub;
@@ -99,7 +101,14 @@ function againOf(prepared: Prepared, closure: Closure, { again }: Reckoned): rea
         return sub !== undefined && closure.open.has(sub);
       };
       const only = sayOnly(one, room, isOpen);
-      return { step: one.step.id, ...(only === undefined ? {} : { only }), minutes: one.minutes };
+      const sides = one.open && one.sub.times === 2 ? sidesOpened(one.open) : BOTH;
+      const asked: AgainStep = {
+        step: one.step.id,
+        ...(only === undefined ? {} : { only }),
+        ...(only === undefined || sides === BOTH ? {} : { side: sides === LEFT ? 'left' : 'right' }),
+        minutes: one.minutes,
+      };
+      return now.done.has(one.step.id) ? asked : withStillOpen(asked, one.step);
     })
     .sort((a, b) => (prepared.places.get(a.step) ?? 0) - (prepared.places.get(b.step) ?? 0));
 }

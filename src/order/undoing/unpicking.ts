@@ -7,6 +7,8 @@ import { covered } from './spans.ts';
 
 /** Where things stand when it is found that something does not fit. */
 export interface Now {
+  /** What is done, all of it. */
+  readonly done: ReadonlySet<StepId>;
   readonly sewn: (step: Step) => boolean;
   readonly own: ReadonlyMap<StepId, number>;
 }
