@@ -3,7 +3,7 @@ import type { Lack, WayHere } from './least-work-model.ts';
 /** A lack that is remembered, wherever else it may hold. */
 export interface Known {
   /** What each way gives to it at most. */
-  readonly gives: Float64Array;
+  readonly gives: readonly number[];
   readonly need: number;
   /** The explanations that it comes from: what is seen, and the place of the explanation. */
   readonly uses: readonly (readonly [seen: number, cause: number])[];
@@ -41,7 +41,7 @@ export function lacksOf(ways: readonly WayHere[]): Lacks {
     uses.every(([one, its]) => chosen[one] === its || (one === at && its === cause));
   return {
     keep: ({ factors, need, uses }) => {
-      const gives = new Float64Array(ways.length);
+      const gives = new Array<number>(ways.length).fill(0);
       ways.forEach(({ spans }, i) => {
         let sum = 0;
         for (const [unknown, least, most] of spans) {
@@ -50,7 +50,7 @@ export function lacksOf(ways: readonly WayHere[]): Lacks {
         }
         gives[i] = sum;
       });
-      const key = `${uses.join()}|${need.toFixed(6)}|${Array.from(gives, (one) => one.toFixed(6)).join()}`;
+      const key = `${uses.join()}|${Math.round(need * 1e6)}|${gives.map((one) => Math.round(one * 1e6)).join()}`;
       const found = all.get(key);
       if (found) return found;
       const known: Known = { gives, need, uses };
@@ -58,8 +58,9 @@ export function lacksOf(ways: readonly WayHere[]): Lacks {
       if (uses.length === 0) none.push(known);
       const list = uses.length === 1 ? by : joint;
       for (const [at, cause] of uses) {
-        const its = (list[at] ??= []);
-        (its[cause] ??= []).push(known);
+        const its = list[at] ?? [];
+        its[cause] = [...(its[cause] ?? []), known];
+        list[at] = its;
       }
       return known;
     },

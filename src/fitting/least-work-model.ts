@@ -1,5 +1,5 @@
 import { type Known, type Lacks, lacksOf, NOTHING } from './least-work-lacks.ts';
-import { leastChange, type Sum } from './linear.ts';
+import { leastChange, type Span, type Sum } from './linear.ts';
 import type { Puzzle } from './puzzle.ts';
 
 /** One way of one piece, by numbers. */
@@ -56,6 +56,9 @@ export interface Model {
   readonly helping: (lack: Known, ways: readonly number[], without: ReadonlySet<number>) => readonly number[];
 }
 
+/** What does not change. */
+const STILL: Span = { least: 0, most: 0 };
+
 /** Turns a puzzle into numbers. An unknown belongs to one piece. */
 export function modelOf(puzzle: Puzzle): Model {
   const names = new Map<string, number>();
@@ -86,12 +89,7 @@ export function modelOf(puzzle: Puzzle): Model {
   const lacks = lacksOf(ways);
   const work = { programs: 0, asked: 0 };
   const always = puzzle.always.map(sumOf);
-  const touching = new Map<number, number[]>();
-  always.forEach(({ terms }, i) => {
-    for (const [at] of terms) touching.set(at, [...(touching.get(at) ?? []), i]);
-  });
-  /** Those that are not met where nothing changes. */
-  const pressing = always.flatMap((sum, i) => (holdsAtRest(sum) ? [] : [i]));
+  const still: readonly Span[] = Array.from(names, () => STILL);
 
   const costs = new Map<string, number>();
   const minutes = (chosen: readonly number[]): number => {
@@ -119,50 +117,33 @@ export function modelOf(puzzle: Puzzle): Model {
       const uses = new Set(from.filter((at, i) => at >= 0 && weights[i] !== 0));
       return lacks.keep({ ...lackOf(sums, weights), uses: [...uses].map((at) => [at, causes[at] ?? 0]) });
     };
-    const active = new Map<number, number>();
-    const spans: { least: number; most: number }[] = [];
-    const held = new Set(pressing);
+    const spans = [...still];
     for (const way of chosen)
-      for (const [at, least, most] of ways[way]?.spans ?? []) {
-        active.set(at, spans.length);
-        spans.push({ least, most });
-        for (const i of touching.get(at) ?? []) held.add(i);
-      }
+      for (const [at, least, most] of ways[way]?.spans ?? []) spans[at] = { least, most };
     const sums: Sum[] = [];
-    const original: Sum[] = [];
     /** What each of them comes from; -1 where it always holds. */
     const from: number[] = [];
-    const take = (sum: Sum, at: number): Known | undefined => {
-      const terms = sum.terms.flatMap(([at, factor]) => {
-        const here = active.get(at);
-        return here === undefined ? [] : [[here, factor] as const];
-      });
-      if (terms.length > 0) {
-        sums.push({ terms, least: sum.least, most: sum.most });
-        original.push(sum);
-        from.push(at);
-        return undefined;
-      }
-      return holdsAtRest(sum) ? undefined : lacking([sum], [sum.least > 0 ? 1 : -1], [at]);
-    };
     for (const [at, cause] of causes.entries())
       for (const sum of seen[at]?.explanations[cause]?.sums ?? []) {
-        const lack = take(sum, at);
-        if (lack) return { meets: false, lack };
+        // What one sum shows by itself is plainer than what many show together.
+        const by = outOfReach(sum, spans);
+        if (by !== 0) return { meets: false, lack: lacking([sum], [by], [at]) };
+        sums.push(sum);
+        from.push(at);
       }
-    for (const i of held) {
-      const sum = always[i];
-      const lack = sum && take(sum, -1);
-      if (lack) return { meets: false, lack };
+    for (const sum of always) {
+      sums.push(sum);
+      from.push(-1);
     }
     work.programs += 1;
     const least = leastChange(spans, sums);
-    if (!least.meets) return { meets: false, lack: lacking(original, least.weights, from) };
+    if (!least.meets) return { meets: false, lack: lacking(sums, least.weights, from) };
     const changes = new Map<number, number>();
-    for (const [at, here] of active) {
-      const by = least.values[here] ?? 0;
-      if (by !== 0) changes.set(at, by);
-    }
+    for (const way of chosen)
+      for (const [at] of ways[way]?.spans ?? []) {
+        const by = least.values[at] ?? 0;
+        if (by !== 0) changes.set(at, by);
+      }
     return { meets: true, changes, total: least.total };
   }
 
@@ -189,7 +170,16 @@ export function modelOf(puzzle: Puzzle): Model {
   return { unknowns: [...names.keys()], ways, seen, lacks, work, minutes, tried, helping };
 }
 
-const holdsAtRest = ({ least, most }: Sum): boolean => least <= NOTHING && most >= -NOTHING;
+/** 1 where a sum cannot come to as much as it must, -1 where it cannot come to as little, else 0. */
+function outOfReach({ terms, least, most }: Sum, spans: readonly Span[]): number {
+  let [low, high] = [0, 0];
+  for (const [at, factor] of terms) {
+    const span = spans[at] ?? STILL;
+    low += Math.min(factor * span.least, factor * span.most);
+    high += Math.max(factor * span.least, factor * span.most);
+  }
+  return high < least - NOTHING ? 1 : low > most + NOTHING ? -1 : 0;
+}
 
 /** Whether changes meet a sum. */
 export function meets(sum: Sum, changes: ReadonlyMap<number, number>): boolean {

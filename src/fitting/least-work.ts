@@ -94,7 +94,7 @@ const within = (some: ReadonlySet<unknown>, all: ReadonlySet<unknown>): boolean 
 /** Choices of causes that are looked at for one that does something else, where nothing else is needed. */
 const MOST_LOOKED_AT = 200;
 /** Parts that are looked at for a runner-up, past which the best stands alone: nobody waits for a second proposal. */
-const MOST_PARTS = 4000;
+const MOST_PARTS = 1200;
 
 function canBeMet(puzzle: Puzzle): boolean {
   const [found] = leastFirst(modelOf({ ...puzzle, minutes: () => 0 }), false);

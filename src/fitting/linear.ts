@@ -35,7 +35,7 @@ const PATIENCE = 200;
 export function leastChange(spans: readonly Span[], sums: readonly Sum[]): LeastChange {
   const empty = sums.findIndex(({ least, most }) => least > most + HAIR);
   if (empty >= 0) return { meets: false, weights: sums.map((_, i) => (i === empty ? 1 : 0)) };
-  const values = spans.map(({ least, most }) => (least > 0 ? least : most < 0 ? most : 0));
+  const values = spans.map(({ least, most }) => Math.max(least, Math.min(most, 0)));
   const at: number[] = [];
   const own: Span[] = [];
   const places = new Map<number, number>();
@@ -87,17 +87,20 @@ function ofThese(spans: readonly Span[], sums: readonly Sum[]): LeastChange {
 
   // Columns: one or two for each value. Names below `rows` are the sums themselves.
   const of: number[] = [];
+  const columnsOf: (readonly number[])[] = [];
   const sign: number[] = [];
   const low: number[] = sums.map(({ least }) => least);
   const high: number[] = sums.map(({ most }) => most);
   spans.forEach(({ least, most }, at) => {
     if (most > 0) {
+      columnsOf[at] = [of.length];
       of.push(at);
       sign.push(1);
       low.push(Math.max(0, least));
       high.push(most);
     }
     if (least < 0) {
+      columnsOf[at] = [...(columnsOf[at] ?? []), of.length];
       of.push(at);
       sign.push(-1);
       low.push(Math.max(0, -most));
@@ -107,8 +110,7 @@ function ofThese(spans: readonly Span[], sums: readonly Sum[]): LeastChange {
   const columns = of.length;
   const table = sums.map(({ terms }) => {
     const row = new Float64Array(columns);
-    const factors = new Map(terms);
-    for (let c = 0; c < columns; c += 1) row[c] = (factors.get(of[c] ?? -1) ?? 0) * (sign[c] ?? 0);
+    for (const [at, factor] of terms) for (const c of columnsOf[at] ?? []) row[c] = factor * (sign[c] ?? 0);
     return row;
   });
   /** Who stands in each row and column, where those of the columns stand, and what moving them costs. */
