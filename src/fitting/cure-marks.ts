@@ -10,6 +10,8 @@ const NOTHING = 1e-6;
 /** A change that misses the middle of what was measured counts this many times its size; one that pulls at a seam this many. */
 const FROM_THE_MIDDLE = 100;
 const AT_A_SEAM = 2;
+/** The largest of the changes that share what was asked for counts this part of its size besides: they are shared evenly. */
+const LARGEST = 0.01;
 
 /**
  * The same solution with the amounts that were measured rather than the least that would pass: as near as can be to the
@@ -38,6 +40,22 @@ export function inTheMiddle(puzzle: Puzzle, solution: Solution): Solution {
   for (const demand of askedBy(puzzle, solution)) {
     const middle = (demand.least + demand.most) / 2;
     take(demand, FROM_THE_MIDDLE, Number.isFinite(middle) ? middle : undefined);
+  }
+  for (const { terms } of askedBy(puzzle, solution)) {
+    const sharing = terms.flatMap(({ unknown }) => names.get(unknown) ?? []);
+    if (sharing.length < 2) continue;
+    // The largest of them is a value of its own.
+    for (const at of sharing)
+      for (const sign of [1, -1])
+        sums.push({
+          terms: [
+            [at, sign],
+            [spans.length, -1 / LARGEST],
+          ],
+          least: Number.NEGATIVE_INFINITY,
+          most: 0,
+        });
+    spans.push({ least: 0, most: Number.POSITIVE_INFINITY });
   }
   for (const demand of puzzle.always)
     take(demand, AT_A_SEAM, demand.least <= 0 && demand.most >= 0 ? 0 : undefined);

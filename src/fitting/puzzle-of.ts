@@ -143,7 +143,9 @@ export function puzzleOf(
         id: of.id,
         explanations: explanations.map(({ cause, asked, minutes }, place) => ({
           id: cause,
-          demands: asked.flatMap((one) => demands(one, of.side, sided, ways)),
+          demands: asked.flatMap((one) =>
+            [one, ...sameWay(one)].flatMap((its) => demands(its, of.side, sided, ways)),
+          ),
           minutes: minutes + place * LESS_LIKELY.value,
         })),
       })),
@@ -159,6 +161,17 @@ export function puzzleOf(
       }, 0),
     left,
   };
+}
+
+/** Pieces that are to be wider together do not become wider and narrower so that it cancels; none where it is one piece. */
+function sameWay({ terms, least, most }: Asked): readonly Asked[] {
+  if (terms.length < 2 || (least <= 0 && most >= 0)) return [];
+  const up = least > 0;
+  return terms.map((term) => ({
+    terms: [term],
+    least: up ? 0 : Number.NEGATIVE_INFINITY,
+    most: up ? Number.POSITIVE_INFINITY : 0,
+  }));
 }
 
 /** What is asked, in the unknowns of all ways; for each side of the body by itself where anything was seen on one side only. */
