@@ -1,112 +1,52 @@
 import { leastWork } from '../../src/fitting/least-work.ts';
-import type { Demand, Puzzle, Way } from '../../src/fitting/puzzle.ts';
+import type { Puzzle } from '../../src/fitting/puzzle.ts';
 import { byBruteForce } from '../fitting/brute-force.ts';
-import { sharing } from '../fitting/puzzles.ts';
+import { panelled } from '../fitting/panelled.ts';
 import { ratio } from './ratio.ts';
 
-/** Numbers that are the same at every run (a linear congruence, textbook). */
-function dice(seed: number): (to: number) => number {
-  let at = seed;
-  return (to) => {
-    at = (at * 1103515245 + 12345) % 2147483648;
-    return Math.floor((at / 2147483648) * to);
+/** A puzzle with a count of how often it was asked for minutes. */
+function counted(puzzle: Puzzle): { readonly puzzle: Puzzle; readonly asked: () => number } {
+  let asked = 0;
+  const minutes = (ways: readonly string[]) => {
+    asked += 1;
+    return puzzle.minutes(ways);
   };
+  return { puzzle: { ...puzzle, minutes }, asked: () => asked };
 }
 
-const LEVELS = 5;
+/** Ways of choosing that trying everything must look at: one way or none of each piece, one cause or none of each thing seen. */
+const choicesOf = ({ pieces, seen }: Puzzle): number =>
+  pieces.reduce((all, { ways }) => all * (ways.length + 1), 1) *
+  seen.reduce((all, { explanations }) => all * (explanations.length + 1), 1);
 
-/**
- * A garment of so many panels side by side, each with five widths and four lengths: it may be cut anew or moved at either
- * side within its allowance. What is seen asks for a width of some panels together at a level, or a length of one.
- */
-function garment(panels: number, seen: number, explanations: number, seed: number, behind: boolean): Puzzle {
-  const roll = dice(seed);
-  const own = new Map<string, number>();
-  const pieces = Array.from({ length: panels }, (_, p) => {
-    const names = Array.from({ length: LEVELS }, (_, l) => `p${p}:w${l}`);
-    const lengths = Array.from({ length: LEVELS - 1 }, (_, l) => `p${p}:l${l}`);
-    const allowance = 3 + roll(4);
-    const ways: readonly Way[] = [
-      {
-        id: `p${p}/0`,
-        bounds: new Map<string, { least: number; most: number }>([
-          ...names.map((name) => [name, { least: -60, most: 60 }] as const),
-          ...lengths.map((name) => [name, { least: -50, most: 50 }] as const),
-        ]),
-      },
-      ...[1, 2].map((side) => ({
-        id: `p${p}/${side}`,
-        bounds: new Map(names.map((name) => [name, { least: -15, most: allowance * side }] as const)),
-      })),
-    ];
-    own.set(`p${p}/0`, 120 + roll(120));
-    own.set(`p${p}/1`, 20 + roll(40));
-    own.set(`p${p}/2`, 25 + roll(40));
-    return { piece: `p${p}`, ways };
-  });
-  const always: Demand[] = [];
-  for (let p = 1; p < panels; p += 1)
-    for (let l = 0; l < LEVELS - 1; l += 1)
-      always.push({
-        terms: [
-          { unknown: `p${p - 1}:l${l}`, factor: 1 },
-          { unknown: `p${p}:l${l}`, factor: -1 },
-        ],
-        least: -3,
-        most: 3,
-      });
-  const demand = (truth?: ReadonlyMap<string, number>): Demand => {
-    const level = roll(LEVELS);
-    const from = roll(panels);
-    const long = roll(4) === 0 && level < LEVELS - 1;
-    const names = long
-      ? [`p${from}:l${level}`]
-      : Array.from({ length: 1 + roll(3) }, (_, i) => `p${(from + i) % panels}:w${level}`);
-    const amount = truth
-      ? names.reduce((all, name) => all + (truth.get(name) ?? 0), 0)
-      : (roll(2) === 0 ? -1 : 1) * (5 + roll(20));
-    return { terms: names.map((unknown) => ({ unknown, factor: 1 })), least: amount - 3, most: amount + 3 };
-  };
-  // A few panels are truly too narrow or too wide; everything seen comes from that, though other causes are thinkable.
-  const truth = new Map<string, number>();
-  for (let i = 0; i < 3; i += 1) {
-    const p = roll(panels);
-    const by = (roll(2) === 0 ? -1 : 1) * (6 + roll(14));
-    for (let l = 0; l < LEVELS; l += 1) truth.set(`p${p}:w${l}`, by);
-  }
-  /** A sum that the truth changes, where one comes up soon. */
-  const telling = (): Demand => {
-    let one = demand(truth);
-    for (let i = 0; i < 20 && one.least < 0 && one.most > 0; i += 1) one = demand(truth);
-    return one;
-  };
-  return {
-    pieces,
-    seen: Array.from({ length: seen }, (_, s) => ({
-      id: `s${s}`,
-      explanations: Array.from({ length: 1 + roll(explanations) }, (_, e) => ({
-        id: `c${e}`,
-        demands: Array.from({ length: 1 + roll(2) }, () => (e === 0 && behind ? telling() : demand())),
-        minutes: roll(6) === 0 ? 20 : 0,
-      })),
-    })),
-    always,
-    minutes: sharing(own, 10),
-    surely: new Map([...own].map(([way, minutes]) => [way, minutes - 20])),
-  };
-}
-
+const table: string[] = ['pieces × seen | choices | exact, ms | brute force, ms | ratio | minutes asked'];
 for (const [panels, seen, explanations] of [
   [2, 2, 2],
   [3, 2, 2],
   [3, 3, 2],
   [4, 3, 2],
 ] as const) {
-  const puzzle = garment(panels, seen, explanations, 7, true);
-  ratio(
+  const puzzle = panelled(panels, seen, explanations, 7, true);
+  const {
+    oursMs,
+    referenceMs,
+    ratio: times,
+  } = ratio(
     `${panels} pieces × 3 ways, ${seen} things seen × up to ${explanations} causes, against every choice tried`,
     () => leastWork(puzzle),
     () => byBruteForce(puzzle),
+  );
+  const count = counted(puzzle);
+  leastWork(count.puzzle);
+  table.push(
+    [
+      `${panels} × ${seen}`,
+      choicesOf(puzzle),
+      oursMs.toPrecision(3),
+      referenceMs.toPrecision(3),
+      times.toPrecision(2),
+      count.asked(),
+    ].join(' | '),
   );
 }
 
@@ -114,30 +54,30 @@ for (const [panels, seen, explanations] of [
 function timesOf(
   count: number,
   behind: boolean,
-): { readonly middle: number; readonly worst: number; readonly asked: number } {
-  let most = 0;
+): { readonly middle: number; readonly worst: number; readonly asked: number; readonly choices: number } {
+  let [most, choices] = [0, 0];
   const times = Array.from({ length: count }, (_, i) => {
-    const puzzle = garment(12, 8, 4, 100 + i, behind);
-    let asked = 0;
-    const minutes = (ways: readonly string[]) => {
-      asked += 1;
-      return puzzle.minutes(ways);
-    };
+    const { puzzle, asked } = counted(panelled(12, 8, 4, 100 + i, behind));
     const start = performance.now();
-    leastWork({ ...puzzle, minutes });
+    leastWork(puzzle);
     const took = performance.now() - start;
-    most = Math.max(most, asked);
+    most = Math.max(most, asked());
+    choices = Math.max(choices, choicesOf(puzzle));
     return took;
   }).sort((a, b) => a - b);
-  return { middle: times[count >> 1] ?? 0, worst: times.at(-1) ?? 0, asked: most };
+  return { middle: times[count >> 1] ?? 0, worst: times.at(-1) ?? 0, asked: most, choices };
 }
 
 for (const [name, count, behind] of [
   ['a few wrong panels behind all of it', 60, true],
-  ['nothing in common behind it', 8, false],
+  ['nothing in common behind it', 20, false],
 ] as const) {
-  const { middle, worst, asked } = timesOf(count, behind);
+  const { middle, worst, asked, choices } = timesOf(count, behind);
   console.log(
     `  12 pieces × 3 ways, 8 things seen × up to 4 causes, ${name}, ${count} puzzles: middle ${middle.toPrecision(3)} ms, slowest ${worst.toPrecision(3)} ms, minutes asked at most ${asked} times`,
   );
+  table.push(
+    `12 × 8, ${name} | ${choices.toExponential(1)} | ${middle.toPrecision(3)} to ${worst.toPrecision(3)} | not tried | | at most ${asked}`,
+  );
 }
+console.log(table.map((line) => `  ${line}`).join('\n'));
