@@ -3,7 +3,7 @@ import type { Marking } from '../length/writing.ts';
 import type { Garment } from '../outfit/outfit.ts';
 import { listed, sayLevel, write } from './cure-words.ts';
 import { entryCalled } from './entries/all.ts';
-import { leastWork } from './least-work.ts';
+import { cheapest } from './least-work.ts';
 import type { Observation } from './observation.ts';
 import type { Demand, Puzzle, Solved } from './puzzle.ts';
 import type { PuzzleOf } from './puzzle-of.ts';
@@ -35,8 +35,8 @@ export function whyNot(
 }
 
 const goTogether = (puzzle: Puzzle, ids: readonly string[]): boolean =>
-  leastWork({ ...puzzle, seen: puzzle.seen.filter(({ id }) => ids.includes(id)), minutes: () => 0 }).unmet
-    .length === 0;
+  cheapest({ ...puzzle, seen: puzzle.seen.filter(({ id }) => ids.includes(id)), minutes: () => 0 }) !==
+  undefined;
 
 /** Says of a demand that its pieces cannot give as much; nothing where they can. */
 function tooFar(built: PuzzleOf, garment: Garment, demand: Demand, marking: Marking): string | undefined {

@@ -1,4 +1,4 @@
-import { type Known, restOf } from './least-work-lacks.ts';
+import { isShort, type Known, restOf } from './least-work-lacks.ts';
 import type { Model } from './least-work-model.ts';
 
 /** What is surely to come besides some ways. */
@@ -72,7 +72,7 @@ export function boundOf(
       best = Math.max(best, gives);
       least = Math.min(least, (left[i] ?? 0) / Math.min(1, gives / rest));
     }
-    return has + best < rest - 1e-5 ? Number.POSITIVE_INFINITY : least;
+    return isShort(has + best, rest) ? Number.POSITIVE_INFINITY : least;
   };
   const hardest = (lacks: readonly Known[], added: number): Choice => {
     let found: Choice = { added, lack: undefined, rest: 0, takes: 0 };

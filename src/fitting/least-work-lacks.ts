@@ -19,15 +19,17 @@ export interface Lacks {
   readonly with: (chosen: readonly number[], at: number, cause: number) => readonly Known[];
 }
 
-/** So little is nothing, in mm. */
-export const NOTHING = 1e-7;
+/** Where less than this is lacking (mm) it is reckoned anew, for it may be what rounding left. */
+const DOUBTFUL = 1e-5;
+
+/** Is what ways give surely less than is needed? */
+export const isShort = (gives: number, need: number): boolean => need - gives > DOUBTFUL;
 
 /** What is still needed where some ways are chosen; nought where they may do. */
 export function restOf({ gives, need }: Known, ways: readonly number[]): number {
   let has = 0;
   for (const way of ways) has += gives[way] ?? 0;
-  const rest = need - has;
-  return rest > 1e-5 ? rest : 0;
+  return isShort(has, need) ? need - has : 0;
 }
 
 /** Nothing found yet about some ways. */

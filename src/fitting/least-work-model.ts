@@ -1,4 +1,4 @@
-import { type Known, type Lacks, lacksOf, NOTHING } from './least-work-lacks.ts';
+import { type Known, type Lacks, lacksOf } from './least-work-lacks.ts';
 import { leastChange, type Span, type Sum } from './linear.ts';
 import type { Puzzle } from './puzzle.ts';
 
@@ -56,6 +56,8 @@ export interface Model {
   readonly helping: (lack: Known, ways: readonly number[], without: ReadonlySet<number>) => readonly number[];
 }
 
+/** So little is nothing, in mm. */
+const NOTHING = 1e-7;
 /** What does not change. */
 const STILL: Span = { least: 0, most: 0 };
 

@@ -60,9 +60,11 @@ function twoOf(model: Model): { readonly best: Found; readonly other?: Found } |
   const passOver = (ways: readonly number[], added: number): boolean =>
     best !== undefined && added >= best.added && within(bestKinds, kinds(ways));
   let parts = 0;
+  let programs = 0;
   const stop = (): boolean => {
-    if (best !== undefined) parts += 1;
-    return parts > MOST_PARTS;
+    if (best === undefined) programs = model.work.programs;
+    else parts += 1;
+    return parts > MOST_PARTS || model.work.programs - programs > MOST_PROGRAMS;
   };
   for (const found of leastFirst(model, false, passOver, 'any', stop)) {
     if (best) return { best, other: found };
@@ -95,6 +97,9 @@ const within = (some: ReadonlySet<unknown>, all: ReadonlySet<unknown>): boolean 
 const MOST_LOOKED_AT = 200;
 /** Parts that are looked at for a runner-up, past which the best stands alone: nobody waits for a second proposal. */
 const MOST_PARTS = 1200;
+
+/** Linear programs that are solved for a runner-up. */
+const MOST_PROGRAMS = 700;
 
 function canBeMet(puzzle: Puzzle): boolean {
   const [found] = leastFirst(modelOf({ ...puzzle, minutes: () => 0 }), false);
