@@ -7,7 +7,7 @@ import { rolesOf } from '../../src/fitting/roles.ts';
 import { type Length, toMm } from '../../src/length/length.ts';
 import { runningOrder } from '../../src/order/running.ts';
 import type { Running } from '../../src/order/running-types.ts';
-import { lengthsFit } from '../../src/outfit/lengths-fit.ts';
+import { lengthsFit, MOST_CAP_EASE } from '../../src/outfit/lengths-fit.ts';
 import type { Garment, Outfit } from '../../src/outfit/outfit.ts';
 import { readOutfit } from '../../src/outfit/reading.ts';
 import { writeOutfit } from '../../src/outfit/writing.ts';
@@ -46,10 +46,11 @@ export const causesOf = (garment: Garment): readonly { readonly entry: Entry; re
     ),
   );
 
-const misfits = (outfit: Outfit, garment: Garment): ReadonlySet<string> =>
-  new Set(
-    lengthsFit(outfit, garment, { unit: 'mm', step: 1 }).flatMap(({ join, within }) =>
-      within ? [] : [join],
+/** By how much seams are out that do not go together, mm. */
+const misfits = (outfit: Outfit, garment: Garment): ReadonlyMap<string, number> =>
+  new Map(
+    lengthsFit(outfit, garment, { unit: 'mm', step: 1 }).flatMap(({ join, within, by }) =>
+      within ? [] : [[join, toMm(by)] as const],
     ),
   );
 
@@ -78,7 +79,13 @@ function faults({ outfit, garment }: Worn, cause: Cause, amount: Length, found: 
   if (!read.ok) return [...wrong, `cannot be read: ${JSON.stringify(read.error).slice(0, 200)}`];
   const after = found.after.garments.find(({ id }) => id === garment.id)!;
   const before = misfits(outfit, garment);
-  for (const join of misfits(found.after, after)) if (!before.has(join)) wrong.push(`${join} no longer fits`);
+  for (const [join, by] of misfits(found.after, after)) {
+    if (!before.has(join)) wrong.push(`${join} no longer fits`);
+    // A cap is eased in by so much; half an inch more could not be eased in by any hand.
+    const eased = join.endsWith('armhole') ? toMm(MOST_CAP_EASE.value) : 0;
+    if (by > eased + 12.7 && by > (before.get(join) ?? 0) + 3)
+      wrong.push(`${join} is out by ${by.toFixed(1)}`);
+  }
   return wrong;
 }
 
