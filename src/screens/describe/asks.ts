@@ -61,8 +61,8 @@ export interface RowsAsk extends Label {
   /** How many stand there first. */
   readonly first: number;
 }
-/** A field whose answer is kept as a number, or as true for `yes`. */
-export type FieldAsk = Exclude<Field, LinesField> & { readonly as?: 'number' | 'yes' };
+/** A field whose answer is kept as a number, or as true for `yes`; `only yes` where nothing at all is kept for `no`. */
+export type FieldAsk = Exclude<Field, LinesField> & { readonly as?: 'number' | 'yes' | 'only yes' };
 
 /** Anything that the form of a part asks. Its name is the path of what it says within the part: `button.diameter`. */
 export type Ask =

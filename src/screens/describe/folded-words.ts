@@ -19,7 +19,7 @@ function answerWords(name: string, ask: Ask, form: InHand): string {
   const text = standing(form.here, name, ask, form.written, form.base);
   switch (ask.kind) {
     case 'choice':
-      if (ask.as === 'yes') return text === 'yes' ? 'yes' : '';
+      if (ask.as === 'yes' || ask.as === 'only yes') return text === 'yes' ? 'yes' : '';
       return ask.options.find(({ value }) => value === text)?.label.toLowerCase() ?? text;
     case 'kind':
       return ask.options.find(({ value }) => value === text)?.label.toLowerCase() ?? text;

@@ -114,11 +114,14 @@ export const TRY_ON_ASKS: Asks = {
     label: 'Tacked for it alone',
     means: 'Seams tacked by hand for this try-on and opened again after it.',
   },
-  trial: yes(
-    'A trial in cheap cloth',
-    'no',
-    'Its pieces are cut plain from cheap cloth first, before the good cloth.',
-  ),
+  trial: {
+    ...yes(
+      'A trial in cheap cloth',
+      'no',
+      'Its pieces are cut plain from cheap cloth first, before the good cloth.',
+    ),
+    as: 'only yes',
+  },
 };
 
 /** What is asked of a piece that is drawn already. */

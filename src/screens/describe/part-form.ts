@@ -63,6 +63,7 @@ function readOne(
       if (!read.ok) return read;
       const value = read.value[name];
       const as = 'as' in ask ? ask.as : undefined;
+      if (as === 'only yes') return good(value === 'yes' ? true : undefined);
       return good(as === 'yes' ? value === 'yes' : as === 'number' ? Number(value) : value);
     }
     case 'kind':

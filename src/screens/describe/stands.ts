@@ -69,7 +69,7 @@ export function standing(here: Here, name: string, ask: Ask, written: Written, b
     case 'choice':
       return value === undefined
         ? ask.start
-        : ask.as === 'yes'
+        : ask.as === 'yes' || ask.as === 'only yes'
           ? value === true
             ? 'yes'
             : 'no'
