@@ -1,9 +1,10 @@
 import type { Length } from '../length/length.ts';
 import type { Garment } from '../outfit/outfit.ts';
-import { remembered, type Seams, seamsOf } from './couplings.ts';
+import { remembered } from './couplings.ts';
 import type { Level, Role } from './entry.ts';
 import { levelsOf } from './levels.ts';
 import { rolesOf } from './roles.ts';
+import { type Seams, seamsOf } from './seams.ts';
 import type { growth } from './taking-part.ts';
 
 /** A garment looked up for fitting: what its pieces are for, where their levels lie, which seams must stay alike. */
