@@ -1,4 +1,5 @@
-import { writeSource } from '../cloth/source.ts';
+import type { Advice } from '../cloth/advice.ts';
+import { geometry, writeSource } from '../cloth/source.ts';
 import type { Outfit } from '../outfit/outfit.ts';
 import { cautionsOf } from './card/cautions.ts';
 import { drawingOf } from './card/drawing.ts';
@@ -8,6 +9,12 @@ import { subjectOf } from './card/subject.ts';
 import type { Card } from './card-types.ts';
 import type { Running } from './running-types.ts';
 import type { StepId } from './step.ts';
+
+/** Only one side was altered, and the description holds both alike. */
+const otherSide = (side: 'left' | 'right'): Advice => ({
+  say: `These figures are those of the ${side === 'left' ? 'right' : 'left'} side, which stays as it is. The ${side} one differs as the card said that cut or marked it.`,
+  source: geometry,
+});
 
 /**
  * The card of a step: everything that the bench shows, with the arithmetic done. A figure that cannot be worked out is
@@ -37,7 +44,12 @@ export function cardFor(outfit: Outfit, running: Running, id: StepId): Card | un
       ...concerns.map((concern) => `${concern.say}. That is why it is marked again here.`),
       ...cautionsOf(on),
     ],
-    advice: found.ok ? found.value.advice : [],
+    advice: [
+      ...(step.again?.side && found.ok && found.value.readout.kind !== 'ticks'
+        ? [otherSide(step.again.side)]
+        : []),
+      ...(found.ok ? found.value.advice : []),
+    ],
     waived: running.waived
       .filter((c) => c.before === id || c.after === id)
       .map((c) => `Set aside by you: ${c.because} (${c.rule}; ${writeSource(c.source)})`),

@@ -192,6 +192,9 @@ describe('what can be done', () => {
       supplies: () => nothingToBuy,
     });
     expect(words('costs-nothing')).toBe('Nothing needs undoing: it is not cut yet.');
+    expect(words('cure-changes')).toContain('changed before it is cut');
+    expect(words('cure-why')).toContain('Make sure before you change it');
+    expect(words('pad')).toContain('Change the pattern');
     expect(part('cure-supplies')).toBeNull();
     expect(part('cure-compare')).toBeNull();
   });

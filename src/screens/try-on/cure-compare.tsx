@@ -1,7 +1,7 @@
 import type { Cure } from '../../fitting/cure-types.ts';
 import type { Marking } from '../../length/writing.ts';
 import type { Garment } from '../../outfit/outfit.ts';
-import { figuresOf, howWords, listed, pieceName, writeMinutes } from './cure-words.ts';
+import { figuresOf, howWords, listed, pieceName, whichWords, writeMinutes } from './cure-words.ts';
 
 /** The best cure and the runner-up side by side; either can be chosen. */
 export function CureCompare(props: {
@@ -57,7 +57,8 @@ function One(props: {
       <ul class="cure-list">
         {cure.changes.map((change) => (
           <li key={`${change.piece} ${change.side}`}>
-            <b>{pieceName(garment, change.piece)}</b> {howWords(change)}
+            <b>{pieceName(garment, change.piece)}</b> {howWords(change, cure)}
+            {change.side !== 'both' && `, ${whichWords(undefined, change.side)}`}
             {figuresOf(change.amounts, marking).map(({ written, words }) => `, ${written.text} ${words}`)}
           </li>
         ))}

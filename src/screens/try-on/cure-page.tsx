@@ -21,7 +21,7 @@ import { inHand, openNotes } from './cure-notes.ts';
 import { type Reckoned, useCures } from './cure-reckon.ts';
 import { CureRest } from './cure-rest.tsx';
 import { CureShown } from './cure-shown.tsx';
-import { writeMinutes } from './cure-words.ts';
+import { costsNothing, writeMinutes } from './cure-words.ts';
 import { tryHash } from './notes.ts';
 import './cure.css';
 
@@ -179,7 +179,11 @@ function Found(
           <span>{fault.value}</span>
         </p>
       )}
-      <Pad label="Put it on the cards" detail={writeMinutes(cure.minutes)} onPress={accept} />
+      <Pad
+        label={costsNothing(cure) ? 'Change the pattern' : 'Put it on the cards'}
+        detail={costsNothing(cure) ? 'nothing to undo' : writeMinutes(cure.minutes)}
+        onPress={accept}
+      />
     </Frame>
   );
 }

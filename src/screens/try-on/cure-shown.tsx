@@ -13,6 +13,7 @@ import { causeOf, seenWords } from './cure-notes.ts';
 import {
   changeSentences,
   changesAt,
+  costsNothing,
   figuresOf,
   garmentAfter,
   howWords,
@@ -42,6 +43,7 @@ export function CureShown(props: {
           <Change
             key={`${change.piece} ${change.side}`}
             change={change}
+            cure={cure}
             garment={garment}
             marking={marking}
           />
@@ -51,9 +53,12 @@ export function CureShown(props: {
             Sewn in besides: {work.name} ({pieceName(garment, work.on)})
           </p>
         ))}
+        {cure.gathers?.map(({ work, say }) => (
+          <p key={work}>{say}</p>
+        ))}
       </section>
       <section data-part="cure-why">
-        <h2>Make sure before you unpick</h2>
+        <h2>Make sure before you {costsNothing(cure) ? 'change it' : 'unpick'}</h2>
         <ul class="cure-list">
           {cure.taken.map(({ observation, cause }) => (
             <Why
@@ -87,17 +92,18 @@ export function CureShown(props: {
 
 function Change(props: {
   readonly change: PieceChange;
+  readonly cure: Cure;
   readonly garment: Garment;
   readonly marking: Marking;
 }) {
-  const { change, garment, marking } = props;
+  const { change, cure, garment, marking } = props;
   const piece = garment.pieces.find(({ id }) => id === change.piece);
   const figures = figuresOf(change.amounts, marking);
   const which = whichWords(piece, change.side);
   return (
     <div class="cure-change">
       <p class="cure-headline">
-        {piece?.name ?? change.piece}: {howWords(change)}
+        {piece?.name ?? change.piece}: {howWords(change, cure)}
       </p>
       {which !== '' && <p class="cure-which">{which}</p>}
       {figures.length === 0 && change.say !== '' && <p class="cure-amount">{change.say}</p>}
@@ -106,6 +112,12 @@ function Change(props: {
           <LengthFigure written={written} /> <span>{words}</span>
         </p>
       ))}
+      {change.side !== 'both' && (
+        <p class="quiet">
+          The description keeps left and right alike. Figures on the cards stay those of the other side; the
+          card that cuts or marks it says how it differs.
+        </p>
+      )}
     </div>
   );
 }

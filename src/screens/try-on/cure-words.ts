@@ -50,8 +50,18 @@ export function figuresOf(amounts: readonly Amount[], marking: Marking): readonl
   }));
 }
 
-/** What is done to a piece: `cut again`, `let out at the side`. */
-export function howWords({ how, edges, amounts }: Pick<PieceChange, 'how' | 'edges' | 'amounts'>): string {
+/** True where a piece is not cut yet, or only as a change to its pattern: no card has to take anything of it back. */
+const isUncut = ({ undoing: { rework } }: Cure, piece: string): boolean =>
+  !rework.undo.some(
+    ({ action, pieces }) => (action === 'cut-anew' || action === 'lines-anew') && pieces.includes(piece),
+  );
+
+/** What is done to a piece: `cut again`, `let out at the side`, or that its pattern changes before it is cut. */
+export function howWords(
+  { how, edges, amounts, piece }: Pick<PieceChange, 'how' | 'edges' | 'amounts' | 'piece'>,
+  cure: Cure,
+): string {
+  if (isUncut(cure, piece)) return 'changed before it is cut';
   if (how === 'anew') return 'cut again';
   const at = edges.length === 0 ? '' : ` at the ${listed(edges.map((edge) => edge.replaceAll('-', ' ')))}`;
   if (amounts.every(({ by }) => by >= 0)) return `let out${at}`;

@@ -33,6 +33,9 @@ export async function smallPhoto(file: Blob): Promise<string | undefined> {
     for (let dots = MOST_DOTS; dots >= 128; dots /= 2) {
       const size = fitWithin(picture, dots);
       Object.assign(canvas, size);
+      // A JPEG has no see-through parts; they would come out black.
+      paper.fillStyle = 'white';
+      paper.fillRect(0, 0, size.width, size.height);
       paper.drawImage(picture, 0, 0, size.width, size.height);
       for (const quality of [0.8, 0.65, 0.5, 0.35]) {
         const url = canvas.toDataURL('image/jpeg', quality);

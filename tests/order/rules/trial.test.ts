@@ -74,6 +74,8 @@ describe('a trial in cheap cloth', () => {
     const back = readOutfit(writeOutfit(outfit));
     expect(back.ok && back.value).toEqual(outfit);
     const wrong = putPart(outfit, 'shirt', 'gates', { ...gate, after: ['panel'] });
-    expect(wrong.ok ? '' : wrong.error.map(writeProblem).join(' ')).toContain('comes before anything is sewn');
+    expect(wrong.ok ? '' : wrong.error.map(writeProblem).join(' ')).toContain(
+      'comes before anything is sewn',
+    );
   });
 });

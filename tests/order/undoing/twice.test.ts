@@ -97,3 +97,20 @@ describe('a second cure once the cards of the first are done', () => {
     expect(say(second, 'shirt/panel/stitch')).toMatch(/only along the centre front on the right$/);
   });
 });
+
+describe('a card of one side', () => {
+  it('says that its figures are those of the other side', () => {
+    const cured = accept(begin, left);
+    const running = orderAt(cured);
+    const advice = (step: string): string =>
+      cardFor(outfit, running, step)!
+        .advice.map((one) => one.say)
+        .join(' ');
+    expect(advice('shirt/front-tucks/mark')).toContain('those of the right side, which stays as it is');
+    expect(
+      cardFor(outfit, orderAt(begin), 'shirt/front-tucks/mark')!
+        .advice.map((one) => one.say)
+        .join(),
+    ).not.toContain('stays as it is');
+  });
+});
