@@ -1,7 +1,12 @@
+import { cure } from '../../src/fitting/cure.ts';
+import { entriesFor } from '../../src/fitting/here.ts';
 import { leastWork } from '../../src/fitting/least-work.ts';
 import type { Puzzle } from '../../src/fitting/puzzle.ts';
+import { inches } from '../../src/length/length.ts';
+import { orderOf, saw } from '../fitting/at-a-try-on.ts';
 import { byBruteForce } from '../fitting/brute-force.ts';
 import { panelled } from '../fitting/panelled.ts';
+import { demo } from '../outfit/demo-files.ts';
 import { ratio } from './ratio.ts';
 
 /** A puzzle with a count of how often it was asked for minutes. */
@@ -81,3 +86,31 @@ for (const [name, count, behind] of [
   );
 }
 console.log(table.map((line) => `  ${line}`).join('\n'));
+
+/** Whole cures of demonstration garments when all is done: eight things seen at once, as a maker could note them. */
+for (const [name, garmentId] of [
+  ['harbour-clockmaker', 'shirt'],
+  ['harbour-clockmaker', 'sleeves'],
+  ['harbour-clockmaker', 'hose'],
+  ['plain-shirt', 'shirt'],
+  ['glasshouse-astronomer', ''],
+] as const) {
+  const outfit = demo(name);
+  const garment = outfit.garments.find(({ id }) => id === garmentId) ?? outfit.garments[0];
+  if (!garment) continue;
+  const running = orderOf(outfit);
+  const done = running.sequence;
+  const reckonable = entriesFor(garment).filter(({ causes }) => causes.some(({ wants }) => wants.length > 0));
+  const times: number[] = [];
+  // The first of them pays for looking the garment up.
+  for (let from = 0; from < reckonable.length; from += 3) {
+    const seen = reckonable.slice(from, from + 8).map(({ id }) => saw(garment.id, id, inches(1, 2)));
+    const start = performance.now();
+    cure(outfit, garment.id, running, seen, { done, id: 'bench' });
+    times.push(performance.now() - start);
+  }
+  const sorted = times.toSorted((a, b) => a - b);
+  console.log(
+    `  whole cure, ${name} ${garment.id}, ${garment.pieces.length} pieces, 8 things seen, ${times.length} times: the first ${times[0]?.toPrecision(3)} ms, middle ${sorted[times.length >> 1]?.toPrecision(3)} ms, slowest ${sorted.at(-1)?.toPrecision(3)} ms`,
+  );
+}
