@@ -78,7 +78,8 @@ export default function LatePart({ session }: { readonly session: Session }) {
         called={(misfit) => names.get(misfit) ?? misfit}
       />
       <p class="quiet late-guess">
-        Each misfit counts with how likely it is.{' '}
+        It adds up {misfits.length === 1 ? 'one thing' : `${misfits.length} things`} that may not fit, each by
+        how likely it is.{' '}
         {found.tried === 0 ? (
           <>
             That is guessed until your own try-ons are known (
