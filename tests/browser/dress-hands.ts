@@ -19,6 +19,8 @@ async function unfold(inside: Locator, name: string): Promise<void> {
 export async function answer(inside: Locator, entries: Readonly<Record<string, string>>): Promise<void> {
   for (const [name, text] of Object.entries(entries)) {
     const box = inside.locator(`[data-field="${name}"]`);
+    // What kind of field it is can be asked only once the page is there.
+    await box.first().waitFor({ state: 'attached' });
     await unfold(inside, name);
     const line = box.locator('input.field, textarea');
     const list = box.locator('select');
